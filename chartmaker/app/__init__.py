@@ -1,0 +1,4 @@
+"""The window.
+
+Qt is used here alone; everything that it shows comes from the appraisal.
+"""

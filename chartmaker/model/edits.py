@@ -1,0 +1,178 @@
+"""Changes to a design as values: each can be applied, and each gives the edit that takes it back.
+
+The law that all keep: `edit.inverse().applied_to(edit.applied_to(design)) == design`.
+An edit holds what stood before as well as what comes after; applied to a design that differs from what it remembers
+it raises ValueError rather than overwrite something unseen.
+"""
+
+from dataclasses import dataclass, replace
+from typing import Any, Protocol
+
+from chartmaker.model.band import Band
+from chartmaker.model.design import Colourway, Design
+from chartmaker.model.palette import Palette
+from chartmaker.model.round import Round
+
+
+class Edit(Protocol):
+    """What every edit can do."""
+
+    @property
+    def text(self) -> str:
+        """What the edit does, as an undo menu tells it."""
+
+    def applied_to(self, design: Design) -> Design:
+        """Give the changed design."""
+
+    def inverse(self) -> "Edit":
+        """Give the edit that takes this one back."""
+
+
+@dataclass(frozen=True, slots=True)
+class ReplaceRounds:
+    """Put other rounds in the place of some: drawing, shading and shaping are all this."""
+
+    band: int
+    changes: tuple[tuple[int, Round, Round], ...]
+    """Index in the band, what stood there, what comes."""
+    text: str
+
+    def applied_to(self, design: Design) -> Design:
+        """Give the design with the rounds replaced."""
+        band = design.bands[self.band]
+        rounds = list(band.rounds)
+        for index, before, after in self.changes:
+            if rounds[index] != before:
+                raise ValueError(f"round {index + 1} of band {band.name!r} is not what the edit remembers")
+            rounds[index] = after
+        return _with_band(design, self.band, replace(band, rounds=tuple(rounds)))
+
+    def inverse(self) -> "ReplaceRounds":
+        """Give the edit that puts the old rounds back."""
+        return replace(self, changes=tuple((index, after, before) for index, before, after in self.changes))
+
+
+@dataclass(frozen=True, slots=True)
+class AssignLot:
+    """Make a letter of the colourway in use another lot, and take a copy of that lot into the design if it is new."""
+
+    before: tuple[tuple[Colourway, ...], Palette]
+    after: tuple[tuple[Colourway, ...], Palette]
+    text: str
+
+    def applied_to(self, design: Design) -> Design:
+        """Give the design with the letter assigned."""
+        if (design.colourways, design.palette) != self.before:
+            raise ValueError("the colourways are not what the edit remembers")
+        colourways, palette = self.after
+        return replace(design, colourways=colourways, palette=palette)
+
+    def inverse(self) -> "AssignLot":
+        """Give the edit that puts the old lot back."""
+        return replace(self, before=self.after, after=self.before)
+
+
+@dataclass(frozen=True, slots=True)
+class ReplaceSetting:
+    """Put another value in one field of a design that is neither bands nor colourways: hat, gauge, title."""
+
+    field: str
+    before: Any
+    after: Any
+    text: str
+
+    def applied_to(self, design: Design) -> Design:
+        """Give the design with the field replaced."""
+        if getattr(design, self.field) != self.before:
+            raise ValueError(f"{self.field} is not what the edit remembers")
+        changes: dict[str, Any] = {self.field: self.after}
+        return replace(design, **changes)
+
+    def inverse(self) -> "ReplaceSetting":
+        """Give the edit that puts the old value back."""
+        return replace(self, before=self.after, after=self.before)
+
+
+@dataclass(frozen=True, slots=True)
+class ReplaceBands:
+    """Put other bands in the place of all: adding, removing and moving bands and rounds."""
+
+    before: tuple[Band, ...]
+    after: tuple[Band, ...]
+    text: str
+
+    def applied_to(self, design: Design) -> Design:
+        """Give the design with the bands replaced."""
+        if design.bands != self.before:
+            raise ValueError("the bands are not what the edit remembers")
+        return replace(design, bands=self.after)
+
+    def inverse(self) -> "ReplaceBands":
+        """Give the edit that puts the old bands back."""
+        return replace(self, before=self.after, after=self.before)
+
+
+def paint(design: Design, *, band: int, cells: dict[tuple[int, int], int], text: str) -> ReplaceRounds:
+    """Make the edit that gives cells `(round index in the band, stitch index)` these parts.
+
+    A round that has no letter yet for a part that is painted gets the letter that the nearest round of the band uses
+    for it. Cells outside the band are passed over.
+    """
+    rounds = design.bands[band].rounds
+    by_round: dict[int, dict[int, int]] = {}
+    for (index, stitch), part in cells.items():
+        if 0 <= index < len(rounds) and 0 <= stitch < len(rounds[index]):
+            by_round.setdefault(index, {})[stitch] = part
+    changes = []
+    for index, parts in sorted(by_round.items()):
+        before = rounds[index]
+        painted = bytearray(before.cells)
+        for stitch, part in parts.items():
+            painted[stitch] = part
+        letters = _letters_for(rounds, index, parts_needed=max(painted) + 1)
+        after = replace(before, letters=letters, cells=bytes(painted))
+        if after != before:
+            changes.append((index, before, after))
+    return ReplaceRounds(band, tuple(changes), text)
+
+
+def reshade(design: Design, *, band: int, letters: dict[int, str], text: str) -> ReplaceRounds:
+    """Make the edit that gives rounds, by index in the band, these letters; the pattern stays as it is.
+
+    Raises ValueError where a round would lose the letter of a part that it draws.
+    """
+    rounds = design.bands[band].rounds
+    changes = tuple(
+        (index, rounds[index], replace(rounds[index], letters=new))
+        for index, new in sorted(letters.items())
+        if new != rounds[index].letters
+    )
+    return ReplaceRounds(band, changes, text)
+
+
+def assign(design: Design, letter: str, lot: str | None, *, source: Palette | None = None) -> AssignLot:
+    """Make the edit that makes a letter of the colourway in use this lot.
+
+    The lot is taken from `source` where the design has no copy of it yet.
+    Raises ValueError where the lot is in neither.
+    """
+    palette = design.palette
+    if lot is not None and palette.lot(lot) is None:
+        palette = palette.with_lot_from(source or Palette(), lot)
+    first = (design.colourways[0] if design.colourways else Colourway("first")).assigning(letter, lot)
+    text = f"Make {letter} {lot}" if lot else f"Take the lot off {letter}"
+    return AssignLot((design.colourways, design.palette), ((first, *design.colourways[1:]), palette), text)
+
+
+def _letters_for(rounds: tuple[Round, ...], index: int, *, parts_needed: int) -> str:
+    letters = rounds[index].letters
+    nearest = sorted(range(len(rounds)), key=lambda other: abs(other - index))
+    for part in range(len(letters), parts_needed):
+        donors = (rounds[other].letters[part] for other in nearest if len(rounds[other].letters) > part)
+        unused = (letter for letter in "ABCDEFGHIJKLMNOPQRSTUVWXYZ" if letter not in letters)
+        letters += next((letter for letter in donors if letter not in letters), None) or next(unused)
+    return letters
+
+
+def _with_band(design: Design, index: int, band: Band) -> Design:
+    return replace(design, bands=(*design.bands[:index], band, *design.bands[index + 1 :]))

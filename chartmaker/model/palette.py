@@ -1,0 +1,195 @@
+"""A dyer's collection: undyed yarns, the baths she ran, and the lots that came out of them."""
+
+import datetime as dt
+from dataclasses import dataclass
+
+from chartmaker.model.bounds import (
+    MOST_LOTS,
+    MOST_READINGS,
+    require_one_of,
+    require_short,
+    require_text,
+    require_within,
+)
+from chartmaker.model.reading import Reading
+
+STATES = ("dry", "fresh")
+"""How a dyestuff was weighed."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Yarn:
+    """An undyed base."""
+
+    id: str
+    name: str
+    metres_per_100g: float | None = None
+    reading: Reading | None = None
+
+    def __post_init__(self) -> None:
+        require_text("a yarn's id", self.id)
+        require_text("a yarn's name", self.name)
+        if self.metres_per_100g is not None:
+            require_within("metres_per_100g", self.metres_per_100g, 10, 5000)
+
+
+@dataclass(frozen=True, slots=True)
+class Mordant:
+    """A mordant or a mordant's companion, as a share of the weight of dry fibre."""
+
+    name: str
+    percent_wof: float
+
+    def __post_init__(self) -> None:
+        require_text("a mordant's name", self.name)
+        require_within("percent_wof", self.percent_wof, 0, 200)
+
+
+@dataclass(frozen=True, slots=True)
+class Assist:
+    """Something else that went into the liquor, in grams to each 100 g of dry fibre."""
+
+    name: str
+    grams: float
+
+    def __post_init__(self) -> None:
+        require_text("an assist's name", self.name)
+        require_within("grams", self.grams, 0, 1000)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Bath:
+    """A dye pot: its dyestuff, what else went in, and how it was run."""
+
+    id: str
+    dyestuff: str
+    ratio: float
+    """Grams of dyestuff to one gram of dry fibre of the first load."""
+    part: str = ""
+    """Part of the plant: root, leaf, husk …"""
+    state: str = "dry"
+    mordants: tuple[Mordant, ...] = ()
+    assists: tuple[Assist, ...] = ()
+    liquor_l_per_100g: float = 4.0
+    """Litres of liquor to 100 g of dry fibre; 3-5 is usual (trade pages), madder takes more."""
+    ph_start: float | None = None
+    ph_end: float | None = None
+    hottest_c: float | None = None
+    minutes: float | None = None
+    notes: str = ""
+
+    def __post_init__(self) -> None:
+        require_text("a bath's id", self.id)
+        require_text("a bath's dyestuff", self.dyestuff)
+        require_within("ratio", self.ratio, 0, 100)
+        require_one_of("state", self.state, STATES)
+        require_within("liquor_l_per_100g", self.liquor_l_per_100g, 0.5, 100)
+        require_short("notes", self.notes)
+        for name, value, highest in (
+            ("ph_start", self.ph_start, 14),
+            ("ph_end", self.ph_end, 14),
+            ("hottest_c", self.hottest_c, 105),
+            ("minutes", self.minutes, 100_000),
+        ):
+            if value is not None:
+                require_within(name, value, 0, highest)
+
+
+@dataclass(frozen=True, slots=True)
+class Planned:
+    """The bath and the load that a lot is to come from, before it exists."""
+
+    bath: str
+    load: int = 1
+
+    def __post_init__(self) -> None:
+        require_within("load", self.load, 1, 12)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Lot:
+    """Yarn dyed together in one bath, with its readings and its weight on hand."""
+
+    id: str
+    name: str
+    yarn: str | None = None
+    """Id of its undyed base."""
+    bath: str | None = None
+    """Id of the bath that it came from."""
+    load: int = 1
+    """1 is the first load of the bath, 2 the first exhaust, and so on."""
+    dyed_on: dt.date | None = None
+    on_hand_g: float = 0.0
+    planned: Planned | None = None
+    """Set for a lot that is not dyed yet; it then has no readings."""
+    readings: tuple[Reading, ...] = ()
+
+    def __post_init__(self) -> None:
+        require_text("a lot's id", self.id)
+        require_text("a lot's name", self.name)
+        require_within("load", self.load, 1, 12)
+        require_within("on_hand_g", self.on_hand_g, 0, 100_000)
+        if len(self.readings) > MOST_READINGS:
+            raise ValueError(f"a lot has {len(self.readings)} readings, more than {MOST_READINGS}")
+        if self.planned and self.readings:
+            raise ValueError("a planned lot cannot have readings: it does not exist yet")
+        if self.planned and self.bath:
+            raise ValueError("a lot is either planned or came from a bath, not both")
+
+    @property
+    def source(self) -> tuple[str, int] | None:
+        """The bath and load that more of it would come from, whether it is dyed or planned."""
+        if self.planned:
+            return self.planned.bath, self.planned.load
+        return (self.bath, self.load) if self.bath else None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Palette:
+    """Yarns, baths and lots that refer to one another by id; a design carries one of its own."""
+
+    name: str = ""
+    yarns: tuple[Yarn, ...] = ()
+    baths: tuple[Bath, ...] = ()
+    lots: tuple[Lot, ...] = ()
+
+    def __post_init__(self) -> None:
+        require_short("a palette's name", self.name)
+        if len(self.lots) > MOST_LOTS:
+            raise ValueError(f"a palette has {len(self.lots)} lots, more than {MOST_LOTS}")
+        for what, things in (("yarn", self.yarns), ("bath", self.baths), ("lot", self.lots)):
+            seen: set[str] = set()
+            for thing in things:
+                if thing.id in seen:
+                    raise ValueError(f"two {what}s have the id {thing.id!r}")
+                seen.add(thing.id)
+
+    def lot(self, lot_id: str) -> Lot | None:
+        """Give the lot with this id, or None where there is none."""
+        return next((lot for lot in self.lots if lot.id == lot_id), None)
+
+    def yarn(self, yarn_id: str | None) -> Yarn | None:
+        """Give the yarn with this id, or None where there is none."""
+        return next((yarn for yarn in self.yarns if yarn.id == yarn_id), None)
+
+    def bath(self, bath_id: str | None) -> Bath | None:
+        """Give the bath with this id, or None where there is none."""
+        return next((bath for bath in self.baths if bath.id == bath_id), None)
+
+    def with_lot_from(self, other: "Palette", lot_id: str) -> "Palette":
+        """Give this palette with a copy of another's lot, and of the yarn and the bath that it names.
+
+        What is here already under the same id stays as it is. Raises ValueError where the other has no such lot.
+        """
+        lot = other.lot(lot_id)
+        if lot is None:
+            raise ValueError(f"there is no lot {lot_id!r}")
+        yarn = None if self.yarn(lot.yarn) else other.yarn(lot.yarn)
+        source = lot.source
+        bath = None if source is None or self.bath(source[0]) else other.bath(source[0])
+        return Palette(
+            name=self.name,
+            yarns=self.yarns + ((yarn,) if yarn else ()),
+            baths=self.baths + ((bath,) if bath else ()),
+            lots=self.lots if self.lot(lot_id) else (*self.lots, lot),
+        )
