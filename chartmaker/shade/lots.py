@@ -1,0 +1,119 @@
+"""The shades of lots and of undyed yarns: mean of the readings, spread, what it rests on, and its screen colour."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from threading import Lock
+
+import numpy as np
+from numpy.typing import NDArray
+
+from chartmaker.model.bounds import MOST_LOTS
+from chartmaker.model.palette import Lot, Yarn
+from chartmaker.model.reading import Reading
+from chartmaker.model.settings import ILLUMINANTS, Viewing
+from chartmaker.shade.difference import ciede2000
+from chartmaker.shade.lot_shade import RESTS_ON, LotShade
+from chartmaker.shade.readings import RESTS_ON_OF_KIND, is_adapted, lab_of_readings
+from chartmaker.shade.screen import screen_of_lab
+from chartmaker.shade.weights import white_point
+
+LONE_DEVIATION = (1.0, 0.8, 0.8)
+"""Standard deviation of L*, a* and b* that a lone reading is given: common practice, no source."""
+
+
+def shade_of(lot: Lot, viewing: Viewing) -> LotShade | None:
+    """Give a lot's shade under `viewing`, or None where it has no reading: planned, or not measured yet."""
+    return shades_of((lot,), viewing)[0]
+
+
+def shade_of_yarn(yarn: Yarn, viewing: Viewing) -> LotShade | None:
+    """Give an undyed yarn's shade under `viewing`, or None where it has no reading."""
+    if yarn.reading is None:
+        return None
+    return _computed([(yarn.id, (yarn.reading,))], viewing)[0]
+
+
+def shades_of(lots: Sequence[Lot], viewing: Viewing) -> tuple[LotShade | None, ...]:
+    """Give the shades of many lots at once, None for those without a reading; lots seen before cost next to nothing."""
+    shades = [_memo.shade(lot, viewing) if lot.readings else None for lot in lots]
+    missing = [index for index, shade in enumerate(shades) if shade is None and lots[index].readings]
+    if missing:
+        made = _computed([(lots[index].id, lots[index].readings) for index in missing], viewing)
+        for index, shade in zip(missing, made, strict=True):
+            shades[index] = shade
+            _memo.keep(lots[index], shade)
+    return tuple(shades)
+
+
+@dataclass(frozen=True, slots=True)
+class _Memo:
+    """Shades by the lot itself, not by its value: hashing its spectra would cost as much as the shade.
+
+    Sound because a lot never changes and the entry holds it, so that its `id` belongs to nothing else meanwhile.
+    The oldest entries make room when `most` is passed.
+    """
+
+    most: int
+    entries: dict[tuple[int, str, str], tuple[Lot, LotShade]] = field(default_factory=dict)
+    lock: Lock = field(default_factory=Lock)
+    """Writers take it: the window appraises off its own thread."""
+
+    def shade(self, lot: Lot, viewing: Viewing) -> LotShade | None:
+        entry = self.entries.get((id(lot), viewing.illuminant, viewing.observer))
+        return entry[1] if entry else None
+
+    def keep(self, lot: Lot, shade: LotShade) -> None:
+        with self.lock:
+            while len(self.entries) >= self.most:
+                del self.entries[next(iter(self.entries))]
+            self.entries[id(lot), shade.viewing.illuminant, shade.viewing.observer] = (lot, shade)
+
+
+_memo = _Memo(most=2 * MOST_LOTS * len(ILLUMINANTS))
+"""Room for two full palettes under every illuminant."""
+
+
+def _computed(owners: Sequence[tuple[str, tuple[Reading, ...]]], viewing: Viewing) -> list[LotShade]:
+    """Give the shades of owners, each an id and at least one reading."""
+    lab = lab_of_readings([reading for _, readings in owners for reading in readings], viewing)
+    counts = np.array([len(readings) for _, readings in owners])
+    starts = np.cumsum(counts) - counts
+    means, deviations, mcdms = _statistics(lab, starts=starts, counts=counts)
+    rgb, is_out = screen_of_lab(means, white=white_point(viewing))
+    rows = zip(owners, means.tolist(), deviations.tolist(), mcdms.tolist(), rgb.tolist(), is_out.tolist(), strict=True)
+    return [
+        LotShade(
+            lot=name,
+            viewing=viewing,
+            lab=tuple(mean),
+            deviation=tuple(deviation) if len(readings) > 1 else LONE_DEVIATION,
+            mcdm=mcdm if len(readings) > 1 else 0.0,
+            readings=len(readings),
+            rests_on=_weakest(readings),
+            is_adapted=any(is_adapted(reading, viewing) for reading in readings),
+            srgb=tuple(srgb),
+            is_out_of_gamut=is_clipped,
+        )
+        for (name, readings), mean, deviation, mcdm, srgb, is_clipped in rows
+    ]
+
+
+def _statistics(
+    lab: NDArray[np.float64], *, starts: NDArray[np.intp], counts: NDArray[np.intp]
+) -> tuple[NDArray[np.float64], NDArray[np.float64], NDArray[np.float64]]:
+    """Give mean (k × 3), standard deviation (k × 3, n - 1) and MCDM (k) of the k runs of rows that begin at `starts`.
+
+    MCDM is the mean CIEDE2000 of the readings from their mean CIELAB (ASTM E2214). A run of one has no deviation: 0.
+    """
+    means = np.add.reduceat(lab, starts) / counts[:, np.newaxis]
+    mean_of_row = np.repeat(means, counts, axis=0)
+    squares = np.add.reduceat((lab - mean_of_row) ** 2, starts)
+    deviations = np.sqrt(squares / np.maximum(counts - 1, 1)[:, np.newaxis])
+    mcdms = np.add.reduceat(ciede2000(mean_of_row, lab), starts) / counts
+    return means, deviations, mcdms
+
+
+def _weakest(readings: tuple[Reading, ...]) -> str:
+    """Give what the weakest of the readings lets a shade rest on."""
+    kinds = {reading.kind for reading in readings}
+    return max((RESTS_ON_OF_KIND[kind] for kind in kinds), key=RESTS_ON.index)
