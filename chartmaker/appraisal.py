@@ -1,11 +1,174 @@
 """The one place where everything is computed that screens, sheets and the command line show."""
 
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, fields
 
+import numpy as np
+
+from chartmaker.checks.all_checks import run_checks
+from chartmaker.checks.facts import Facts, LetterAppraisal, PairAppraisal, RoundAppraisal
 from chartmaker.checks.finding import Finding
-from chartmaker.dye.plan import BathPlan
-from chartmaker.knit.layout import Fabric
-from chartmaker.knit.profile import Profile
-from chartmaker.knit.yarn import Requirement
+from chartmaker.dye.plan import plan_baths
+from chartmaker.knit.boundary import measure_boundary
+from chartmaker.knit.floats import Floats, find_floats, long_floats
+from chartmaker.knit.layout import Fabric, lay_out
+from chartmaker.knit.loop import loop_length
+from chartmaker.knit.profile import profile
+from chartmaker.knit.yarn import Requirement, requirements
+from chartmaker.model.bounds import MOST_LOTS
 from chartmaker.model.design import Design
-from chartmaker.shade.lot_shade import LotShade
+from chartmaker.model.palette import Palette
+from chartmaker.shade.lots import shade_of
+from chartmaker.shade.spread import contrast_table, grade
+
+__all__ = ["Appraisal", "LetterAppraisal", "PairAppraisal", "RoundAppraisal", "appraise"]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Appraisal(Facts):
+    """Everything computed from one design, in one value: the facts, and what the checks noticed."""
+
+    findings: tuple[Finding, ...]
+    """The worst first."""
+
+
+@dataclass(frozen=True, slots=True)
+class Contrast:
+    """How two letters differ in value and in all."""
+
+    value_difference: float
+    value_difference_low: float
+    ciede2000: float
+    grade: str
+
+
+Contrasts = dict[tuple[str, str], Contrast]
+"""By letters, both ways round; only letters that have a shade."""
+
+
+def appraise(design: Design, palette: Palette | None = None) -> Appraisal:
+    """Compute everything of a design in its colourway in use.
+
+    Args:
+        design: never changed.
+        palette: further lots that a remedy may name, usually the palette that the design's lots were copied from.
+    """
+    fabric = lay_out(design)
+    floats = find_floats(fabric)
+    gauge, limits = design.gauge, design.limits
+    loop = loop_length(gauge, design.swatch, metres_per_100g=design.metres_per_100g)
+    needs = requirements(design, fabric, floats, loop)
+    letters = tuple(_letter(design, need) for need in needs)
+    contrasts = _contrasts(letters, design)
+    facts = Facts(
+        design=design,
+        palette=_joined(design.palette, palette),
+        fabric=fabric,
+        profile=profile(fabric, gauge),
+        long_floats=tuple(long_floats(fabric, floats, gauge=gauge, limit_cm=limits.float_cm)),
+        loop=loop,
+        rounds=_rounds(design, fabric, floats, contrasts),
+        pairs=_pairs(design, fabric, contrasts),
+        letters=letters,
+        baths=plan_baths(design.palette, _short(needs)),
+    )
+    return Appraisal(**{field.name: getattr(facts, field.name) for field in fields(Facts)}, findings=run_checks(facts))
+
+
+def _letter(design: Design, need: Requirement) -> LetterAppraisal:
+    lot = design.palette.lot(need.lot) if need.lot else None
+    shade = shade_of(lot, design.viewing) if lot else None
+    return LetterAppraisal(letter=need.letter, lot=lot, shade=shade, requirement=need)
+
+
+def _contrasts(letters: Sequence[LetterAppraisal], design: Design) -> Contrasts:
+    shaded = [(item.letter, item.shade) for item in letters if item.shade]
+    delta, low, ciede2000 = contrast_table([shade for _, shade in shaded])
+    found: Contrasts = {}
+    for row, (first, _) in enumerate(shaded):
+        for column, (second, _) in enumerate(shaded):
+            bound = float(low[row, column])
+            found[first, second] = Contrast(
+                float(delta[row, column]), bound, float(ciede2000[row, column]), grade(bound, design.limits)
+            )
+    return found
+
+
+def _pairs(design: Design, fabric: Fabric, contrasts: Contrasts) -> tuple[PairAppraisal, ...]:
+    boundary = measure_boundary(fabric, design.gauge)
+    found = []
+    for first, second in np.argwhere(np.triu(boundary.all_cm, k=1)).tolist():
+        letters = chr(ord("A") + first), chr(ord("A") + second)
+        contrast = contrasts.get(letters)
+        found.append(
+            PairAppraisal(
+                letters="".join(letters),
+                boundary_cm=float(boundary.all_cm[first, second]),
+                drawn_cm=float(boundary.drawn_cm[first, second]),
+                value_difference=contrast.value_difference if contrast else None,
+                value_difference_low=contrast.value_difference_low if contrast else None,
+                ciede2000=contrast.ciede2000 if contrast else None,
+                grade=contrast.grade if contrast else "",
+            )
+        )
+    return tuple(found)
+
+
+def _rounds(design: Design, fabric: Fabric, floats: Floats, contrasts: Contrasts) -> tuple[RoundAppraisal, ...]:
+    longest = floats.longest().tolist()
+    width = design.gauge.stitch_width_cm
+    found: list[RoundAppraisal] = []
+    judged: dict[str, tuple[float | None, float | None, str]] = {}
+    for band_index, band in enumerate(design.bands):
+        for index_in_band, line in enumerate(band.rounds):
+            index = len(found)
+            letters = line.letters_in_use
+            if letters not in judged:
+                judged[letters] = _judge(letters, contrasts)
+            difference, low, word = judged[letters]
+            found.append(
+                RoundAppraisal(
+                    number=index + 1,
+                    band=band_index,
+                    band_name=band.name,
+                    index_in_band=index_in_band,
+                    stitches=fabric.counts[index],
+                    letters=letters,
+                    value_difference=difference,
+                    value_difference_low=low,
+                    grade=word,
+                    longest_float_stitches=longest[index],
+                    longest_float_cm=longest[index] * width,
+                    meets=fabric.meets[index],
+                )
+            )
+    return tuple(found)
+
+
+def _judge(letters: str, contrasts: Contrasts) -> tuple[float | None, float | None, str]:
+    """Give difference, lower bound and grade of the worst pair among a round's letters."""
+    if len(letters) == 1:
+        return 0.0, 0.0, "plain"
+    pairs = [(first, second) for first in letters for second in letters if first < second]
+    if any(pair not in contrasts for pair in pairs):
+        return None, None, ""
+    worst = min((contrasts[pair] for pair in pairs), key=lambda contrast: contrast.value_difference_low)
+    return worst.value_difference, worst.value_difference_low, worst.grade
+
+
+def _short(needs: Sequence[Requirement]) -> dict[str, float]:
+    """Sum what is short by lot: two letters may be one."""
+    short: dict[str, float] = {}
+    for need in needs:
+        if need.lot:
+            short[need.lot] = short.get(need.lot, 0.0) + need.short_g
+    return short
+
+
+def _joined(own: Palette, other: Palette | None) -> Palette:
+    """Give the design's own lots followed by the others', as far as a palette may hold."""
+    if other is None:
+        return own
+    known = {lot.id for lot in own.lots}
+    further = tuple(lot for lot in other.lots if lot.id not in known)
+    return Palette(name=other.name, lots=(own.lots + further)[:MOST_LOTS])

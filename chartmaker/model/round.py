@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from chartmaker.model.bounds import MOST_STITCHES, require_letter
-from chartmaker.model.stitches import EATEN_TABLE, Part, Shaping
+from chartmaker.model.stitches import Part, Shaping
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,17 +43,18 @@ class Round:
     @property
     def eaten(self) -> int:
         """Stitches of the round below that one repeat eats."""
-        return sum(self.shaping.translate(EATEN_TABLE))
+        pairs = self.shaping.count(Shaping.K2TOG) + self.shaping.count(Shaping.SSK)
+        return len(self) + pairs + 2 * self.shaping.count(Shaping.CENTRED) - self.shaping.count(Shaping.MAKE)
 
     @property
     def is_shaped(self) -> bool:
         """Whether any stitch is a decrease or an increase."""
-        return any(self.shaping)
+        return self.shaping.count(Shaping.PLAIN) < len(self.shaping)
 
     @property
     def letters_in_use(self) -> str:
         """The letters that at least one stitch is worked in, ground first, each once."""
-        played = (self.letters[part] for part in sorted(set(self.cells)))
+        played = (letter for part, letter in enumerate(self.letters) if part in self.cells)
         return "".join(dict.fromkeys(played))
 
     def letter_of(self, stitch: int) -> str:

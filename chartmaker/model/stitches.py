@@ -37,6 +37,3 @@ SHAPING_SIGNS = ".><^+"
 EATEN: NDArray[np.intp] = np.array([1, 2, 2, 3, 0], dtype=np.intp)
 """Stitches of the round below that each `Shaping` eats, by its number."""
 EATEN.flags.writeable = False
-
-EATEN_TABLE = bytes(EATEN.tolist()) + bytes(256 - len(EATEN))
-"""The same as a table for `bytes.translate`: shaping codes in, stitches eaten out."""

@@ -1,0 +1,97 @@
+"""The way out of a pair that does not read: the lot that would mend it with the least change of hue."""
+
+from dataclasses import dataclass
+
+from chartmaker.checks.facts import Facts, PairAppraisal
+from chartmaker.model.palette import Lot
+from chartmaker.shade.least_change import Neighbour, least_change
+from chartmaker.shade.lot_shade import LotShade
+from chartmaker.shade.lots import shade_of
+
+
+@dataclass(frozen=True, slots=True)
+class WayOut:
+    """What to do, as words, and where one lot does it as the letter and the lot's id."""
+
+    text: str
+    change: tuple[str, str] | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class _Choice:
+    letter: str
+    shade: LotShade
+    hue_change: float
+
+
+def mend(facts: Facts, pair: PairAppraisal) -> WayOut:
+    """Find the lot that makes a pair clear, or else lifts a lost one to soft, and leaves no other pair worse.
+
+    Either letter of the pair may change; lots that other letters are already, and lots without a shade, are left out.
+    """
+    limits = facts.design.limits
+    steps = [("clear", limits.value_clear)]
+    if pair.grade == "lost":
+        steps.append(("soft", limits.value_soft))
+    for grade, wanted in steps:
+        choices = [choice for letter in pair.letters if (choice := _choose(facts, pair, letter, wanted))]
+        if choices:
+            best = min(choices, key=lambda choice: choice.hue_change)
+            return WayOut(_text(facts, best, grade), (best.letter, best.shade.lot))
+    return WayOut(_no_lot(facts, pair))
+
+
+def _choose(facts: Facts, pair: PairAppraisal, letter: str, wanted: float) -> _Choice | None:
+    current = facts.shade_of(letter)
+    candidates = _candidates(facts)
+    if current is None or not candidates:
+        return None
+    neighbours = _neighbours(facts, letter, partner=pair.letters.replace(letter, ""), wanted=wanted)
+    found = least_change(current, candidates, neighbours)
+    return None if found is None else _Choice(letter, candidates[found.index], found.hue_change)
+
+
+def _neighbours(facts: Facts, letter: str, *, partner: str, wanted: float) -> list[Neighbour]:
+    """List what a new shade of the letter must differ from, and by how much: no pair may come out worse than it is."""
+    limits = facts.design.limits
+    kept = {"clear": limits.value_clear, "soft": limits.value_soft}
+    found = []
+    for pair in facts.pairs:
+        if letter not in pair.letters or pair.drawn_cm == 0:
+            continue
+        other = pair.letters.replace(letter, "")
+        shade = facts.shade_of(other)
+        if shade is not None:
+            found.append(Neighbour(shade, wanted if other == partner else kept.get(pair.grade, 0.0)))
+    return found
+
+
+def _candidates(facts: Facts) -> list[LotShade]:
+    taken = {letter.lot.id for letter in facts.letters if letter.lot}
+    lots = (lot for lot in facts.palette.lots if lot.id not in taken)
+    return [shade for lot in lots if (shade := shade_of(lot, facts.design.viewing))]
+
+
+def _text(facts: Facts, choice: _Choice, grade: str) -> str:
+    lot = facts.palette.lot(choice.shade.lot)
+    return f"make {choice.letter} {_called(lot)}, value {choice.shade.value:.0f}: the pair becomes {grade}"
+
+
+def _called(lot: Lot | None) -> str:
+    return f"{lot.name} ({lot.id})" if lot else "another lot"
+
+
+def _no_lot(facts: Facts, pair: PairAppraisal) -> str:
+    first, second = pair.letters[0], pair.letters[1]
+    shades = facts.shade_of(first), facts.shade_of(second)
+    if None in shades:
+        return ""
+    low, high = sorted(shade.value for shade in shades if shade)
+    apart = facts.design.limits.value_clear
+    ways = []
+    if low - apart > 0:
+        ways.append(f"under {low - apart:.0f}")
+    if high + apart < 100:
+        ways.append(f"over {high + apart:.0f}")
+    wanted = " or ".join(ways) if ways else "well away from both"
+    return f"no lot at hand would mend it; dye one with a value {wanted}, or swap letters in those rounds"

@@ -1,0 +1,120 @@
+"""Yarn carried behind stitches worked in another letter: how long, where, and where to catch it."""
+
+import math
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from chartmaker.knit.layout import Fabric
+from chartmaker.model.bounds import MOST_LETTERS
+from chartmaker.model.gauge import Gauge
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Floats:
+    """Every float of the hat, round by round and letter by letter; all arrays of shape (floats,)."""
+
+    round: NDArray[np.intp]
+    """Index of the round."""
+    letter: NDArray[np.intp]
+    """The letter carried, 0 for A."""
+    start: NDArray[np.intp]
+    """Index in the round of the first stitch that it passes, in knitting order."""
+    length: NDArray[np.intp]
+    """Stitches that it passes."""
+    rounds: int
+    """How many rounds the hat has."""
+
+    def longest(self) -> NDArray[np.intp]:
+        """Give the longest float of each round in stitches, 0 where there is none: shape (rounds,)."""
+        longest = np.zeros(self.rounds, dtype=np.intp)
+        np.maximum.at(longest, self.round, self.length)
+        return longest
+
+    def passed(self) -> NDArray[np.intp]:
+        """Give the stitches that each letter passes in the whole hat: shape (26,)."""
+        return np.bincount(self.letter, weights=self.length, minlength=MOST_LETTERS).astype(np.intp)
+
+
+@dataclass(frozen=True, slots=True)
+class LongFloat:
+    """A float over the limit, with the stitches behind which to catch it."""
+
+    round: int
+    letter: str
+    start: int
+    """Index in the round of the first stitch that it passes."""
+    length: int
+    length_cm: float
+    catches: tuple[int, ...]
+    """Indexes in the round of the stitches behind which the strand is caught."""
+
+
+def find_floats(fabric: Fabric) -> Floats:
+    """Find the runs of stitches between the uses of each letter in each round, round the whole circumference.
+
+    A letter worked once passes all the other stitches of its round; one not worked in a round has no float there.
+    """
+    # 600 rounds × 26 letters fit 16 bits, which numpy sorts by radix: five times as fast.
+    keys = (fabric.round_of * MOST_LETTERS + fabric.letters).astype(np.uint16)
+    uses = np.argsort(keys, kind="stable")
+    keys = keys[uses]
+    last = np.append(np.flatnonzero(keys[1:] != keys[:-1]), len(keys) - 1)
+    first = np.append(0, last[:-1] + 1)
+    counts = np.asarray(fabric.counts)
+    following = np.append(uses[1:], 0)
+    following[last] = uses[first] + counts[keys[last] // MOST_LETTERS]
+    gap = following - uses - 1
+    found = np.flatnonzero(gap)
+    rounds, letters = np.divmod(keys[found].astype(np.intp), MOST_LETTERS)
+    start = uses[found] + 1 - fabric.starts[rounds]
+    return Floats(
+        round=rounds,
+        letter=letters,
+        start=np.where(start == counts[rounds], 0, start),
+        length=gap[found],
+        rounds=fabric.rounds,
+    )
+
+
+def long_floats(fabric: Fabric, floats: Floats, *, gauge: Gauge, limit_cm: float) -> Iterator[LongFloat]:
+    """Give the floats over the limit in knitting order, each caught evenly and not above the last round's catch."""
+    width = gauge.stitch_width_cm
+    over = np.flatnonzero(floats.length * width > limit_cm * (1 + 1e-9))
+    order = over[np.lexsort((floats.start[over], floats.round[over]))]
+    caught_below: set[int] = set()
+    caught_here: set[int] = set()
+    current = -1
+    for place in order.tolist():
+        index, length = int(floats.round[place]), int(floats.length[place])
+        if index != current:
+            caught_below = caught_here if index == current + 1 else set()
+            caught_here, current = set(), index
+        catches = _catches(
+            start=int(floats.start[place]),
+            length=length,
+            most=math.floor(limit_cm * (1 + 1e-9) / width),
+            around=fabric.counts[index],
+            below=caught_below,
+        )
+        caught_here.update(catches)
+        letter = chr(ord("A") + int(floats.letter[place]))
+        yield LongFloat(index, letter, int(floats.start[place]), length, length * width, catches)
+
+
+def _catches(*, start: int, length: int, most: int, around: int, below: set[int]) -> tuple[int, ...]:
+    """Choose the stitches at which to catch a float so that no free run passes `most`, where that can be had.
+
+    The fewest catches, evenly set; each moves aside by a stitch rather than stand above a catch of the round below.
+    """
+    pieces = math.ceil((length + 1) / (max(most, 1) + 1))
+    catches = []
+    for number in range(1, pieces):
+        middle = number * (length + 1) // pieces - 1
+        tries = (middle, middle - 1, middle + 1)
+        inside = [step for step in tries if 0 <= step < length]
+        chosen = next((step for step in inside if (start + step) % around not in below), middle)
+        catches.append((start + chosen) % around)
+    return tuple(catches)

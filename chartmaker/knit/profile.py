@@ -1,0 +1,73 @@
+"""The hat's outline from the side: how wide it is at each round and how much height the round gains."""
+
+import math
+from dataclasses import dataclass
+
+from chartmaker.knit.layout import Fabric
+from chartmaker.model.gauge import Gauge
+
+SPREAD_ROUNDS = 4
+"""A shaped round's change of width is taken up by itself and the plain rounds before it, at most this many in all.
+About a centimetre of fabric at usual gauges: common practice, no source."""
+GIVE = 1.05
+"""How far a change of radius may pass the height of a round before the fabric puckers: common practice, no source."""
+
+
+@dataclass(frozen=True, slots=True)
+class Profile:
+    """Radius and rise of every round, from the cast-on edge up."""
+
+    radius_cm: tuple[float, ...]
+    """Stitches × stitch width / 2π."""
+    run_cm: tuple[float, ...]
+    """Change of radius from the round below, spread as the fabric spreads it; negative goes inwards."""
+    rise_cm: tuple[float, ...]
+    """Height gained: √(h² − run²), 0 where the run is more than the round's height h."""
+    puckers: tuple[bool, ...]
+    """Whether the run is more than the fabric can take lying flat."""
+
+    @property
+    def height_cm(self) -> float:
+        """From the cast-on edge to the top."""
+        return math.fsum(self.rise_cm)
+
+
+def profile(fabric: Fabric, gauge: Gauge) -> Profile:
+    """Work out the outline of the worn hat as a surface of revolution (design.md, section 5)."""
+    height = gauge.round_height_cm
+    radius = [count * gauge.stitch_width_cm / (2 * math.pi) for count in fabric.counts]
+    run = _spread(radius, fabric)
+    rise = [math.sqrt(max(0.0, height**2 - change**2)) for change in run]
+    return Profile(
+        radius_cm=tuple(radius),
+        run_cm=tuple(run),
+        rise_cm=tuple(rise),
+        puckers=tuple(abs(change) > GIVE * height for change in run),
+    )
+
+
+def flat_disc_decreases(gauge: Gauge) -> float:
+    """Give the stitches that a flat disc loses in each round: 2π·h / w."""
+    return 2 * math.pi * gauge.round_height_cm / gauge.stitch_width_cm
+
+
+def hemisphere_stitches(gauge: Gauge, *, stitches: int, round_number: int) -> float:
+    """Give the stitches at a round of a hemisphere that begins with `stitches`: S₀·cos(πk / 2N), N = (C/4)/h rounds."""
+    quarter_cm = stitches * gauge.stitch_width_cm / 4
+    rounds = quarter_cm / gauge.round_height_cm
+    return stitches * math.cos(math.pi * round_number / (2 * rounds))
+
+
+def _spread(radius: list[float], fabric: Fabric) -> list[float]:
+    """Share each change of radius among the round that makes it and the plain rounds just before it."""
+    run = [0.0] * len(radius)
+    last_change = 0
+    for index in range(1, len(radius)):
+        if radius[index] == radius[index - 1]:
+            continue
+        sharing = min(SPREAD_ROUNDS, index - last_change)
+        change = radius[index] - radius[index - 1] if fabric.meets[index] else 0.0
+        for place in range(index - sharing + 1, index + 1):
+            run[place] = change / sharing
+        last_change = index
+    return run

@@ -1,0 +1,149 @@
+"""The report and the list of lots as JSON.
+
+The names are the format's (`chartmaker-report` and `chartmaker-lots`, version 1): keys may be added, none may change
+its meaning. A figure that cannot be had, for want of a shade, is null.
+"""
+
+from typing import Any
+
+from chartmaker.appraisal import Appraisal, LetterAppraisal, PairAppraisal, RoundAppraisal
+from chartmaker.checks.finding import Finding
+from chartmaker.dye.plan import BathPlan, Portion
+from chartmaker.knit.interval import Interval
+from chartmaker.model.palette import Lot, Palette
+from chartmaker.model.settings import Viewing
+from chartmaker.shade.lot_shade import LotShade
+from chartmaker.shade.lots import shade_of
+
+Json = dict[str, Any]
+
+
+def report_as_json(appraisal: Appraisal) -> Json:
+    """Give the report as plain dicts and lists; lengths in cm or m as named, weights in g."""
+    return {
+        "format": "chartmaker-report",
+        "version": 1,
+        "hat": {
+            "title": appraisal.design.title,
+            "cast_on_stitches": appraisal.cast_on_stitches,
+            "rounds": len(appraisal.rounds),
+            "circumference_cm": _figure(appraisal.circumference_cm),
+            "height_cm": _figure(appraisal.height_cm),
+            "loop_length_cm": _figure(appraisal.loop.cm.likely),
+            "loop_source": appraisal.loop.source,
+        },
+        "rounds": [_round(line) for line in appraisal.rounds],
+        "pairs": [_pair(pair) for pair in appraisal.pairs],
+        "letters": [_letter(letter) for letter in appraisal.letters],
+        "baths": [_bath(plan) for plan in appraisal.baths],
+        "findings": [_finding(finding) for finding in appraisal.findings],
+    }
+
+
+def lots_as_json(palette: Palette, viewing: Viewing) -> Json:
+    """Give each lot of a palette with its shade, spread and weight."""
+    return {
+        "format": "chartmaker-lots",
+        "version": 1,
+        "lots": [_lot(lot, shade_of(lot, viewing)) for lot in palette.lots],
+    }
+
+
+def _round(line: RoundAppraisal) -> Json:
+    return {
+        "round": line.number,
+        "band": line.band_name,
+        "stitches": line.stitches,
+        "letters": list(line.letters),
+        "value_difference": _figure(line.value_difference),
+        "value_difference_low": _figure(line.value_difference_low),
+        "grade": line.grade or None,
+        "longest_float_stitches": line.longest_float_stitches,
+        "longest_float_cm": _figure(line.longest_float_cm),
+    }
+
+
+def _pair(pair: PairAppraisal) -> Json:
+    return {
+        "letters": list(pair.letters),
+        "boundary_cm": _figure(pair.boundary_cm),
+        "drawn_boundary_cm": _figure(pair.drawn_cm),
+        "value_difference": _figure(pair.value_difference),
+        "value_difference_low": _figure(pair.value_difference_low),
+        "ciede2000": _figure(pair.ciede2000),
+        "grade": pair.grade or None,
+    }
+
+
+def _letter(letter: LetterAppraisal) -> Json:
+    need = letter.requirement
+    return {
+        "letter": letter.letter,
+        "lot": need.lot,
+        "lab": [_figure(value) for value in letter.shade.lab] if letter.shade else None,
+        "rests_on": letter.shade.rests_on if letter.shade else "nothing",
+        "stitches": need.stitches,
+        "stitch_metres": _figure(need.stitch_m.likely),
+        "float_metres": _figure(need.float_m.likely),
+        "other_metres": _figure(need.other_m.likely),
+        "metres": _interval(need.metres),
+        "grams": _interval(need.grams),
+        "planned_grams": _figure(need.planned_g),
+        "on_hand_g": _figure(need.on_hand_g),
+        "short_g": _figure(need.short_g),
+    }
+
+
+def _bath(plan: BathPlan) -> Json:
+    return {
+        "bath": plan.bath.id,
+        "dyestuff": plan.bath.dyestuff,
+        "loads": [
+            {"load": load.load, "lot": load.lot, "fibre_g": _figure(load.fibre_g), "short_g": _figure(load.short_g)}
+            for load in plan.loads
+        ],
+        "fibre_g": _figure(plan.fibre_g),
+        "dyestuff_g": _figure(plan.dyestuff_g),
+        "mordants": [_portion(item) for item in plan.mordants],
+        "assists": [_portion(item) for item in plan.assists],
+        "water_l": _figure(plan.water_l),
+    }
+
+
+def _finding(finding: Finding) -> Json:
+    return {
+        "check": finding.check,
+        "severity": finding.severity,
+        "where": finding.place.text,
+        "message": finding.message,
+        "remedy": finding.remedy,
+    }
+
+
+def _lot(lot: Lot, shade: LotShade | None) -> Json:
+    source = lot.source
+    return {
+        "id": lot.id,
+        "name": lot.name,
+        "lab": [_figure(value) for value in shade.lab] if shade else None,
+        "readings": len(lot.readings),
+        "deviation_lab": [_figure(value) for value in shade.deviation] if shade else None,
+        "mcdm": _figure(shade.mcdm) if shade else None,
+        "rests_on": shade.rests_on if shade else "nothing",
+        "on_hand_g": _figure(lot.on_hand_g),
+        "bath": source[0] if source else None,
+        "load": source[1] if source else None,
+    }
+
+
+def _portion(item: Portion) -> Json:
+    return {"name": item.name, "grams": _figure(item.grams)}
+
+
+def _interval(interval: Interval) -> Json:
+    return {"low": _figure(interval.low), "likely": _figure(interval.likely), "high": _figure(interval.high)}
+
+
+def _figure(value: float | None) -> float | None:
+    """Drop the digits that floating point adds beyond the sixth decimal."""
+    return None if value is None else round(float(value), 6)
