@@ -1,4 +1,4 @@
-"""The way out of a pair that does not read: the lot that would mend it with the least change of hue."""
+"""The way out of shades that do not read: the lot, or the letter, that mends it with the least change of hue."""
 
 from dataclasses import dataclass
 
@@ -39,6 +39,27 @@ def mend(facts: Facts, pair: PairAppraisal) -> WayOut:
             best = min(choices, key=lambda choice: choice.hue_change)
             return WayOut(_text(facts, best, grade), (best.letter, best.shade.lot))
     return WayOut(_no_lot(facts, pair))
+
+
+def reshade(facts: Facts, letters: str) -> str:
+    """Tell which letter of the design, in the place of one of a round's, would make the round clear.
+
+    Of those that would, the one whose hue is nearest to the letter that it replaces.
+    """
+    clear = facts.design.limits.value_clear
+    choices = []
+    for letter in letters:
+        current = facts.shade_of(letter)
+        kept = [Neighbour(shade, clear) for other in letters if other != letter and (shade := facts.shade_of(other))]
+        others = [item for item in facts.letters if item.letter not in letters and item.shade]
+        shades = [item.shade for item in others if item.shade]
+        found = least_change(current, shades, kept) if current else None
+        if found:
+            choices.append((found.hue_change, letter, others[found.index].letter))
+    if not choices:
+        return "no letter of the design would make it clear: give one of the letters another lot"
+    _, letter, instead = min(choices)
+    return f"work {instead} in the place of {letter}: the round becomes clear"
 
 
 def _choose(facts: Facts, pair: PairAppraisal, letter: str, wanted: float) -> _Choice | None:

@@ -5,6 +5,7 @@ from itertools import groupby
 
 from chartmaker.checks.facts import Facts, RoundAppraisal
 from chartmaker.checks.finding import Finding, Place
+from chartmaker.checks.mending import reshade
 
 NAME = "round-contrast"
 
@@ -14,10 +15,10 @@ def check(facts: Facts) -> Iterator[Finding]:
     for _, group in groupby(facts.rounds, key=lambda line: (line.band, line.letters, line.grade)):
         lines = list(group)
         if lines[0].grade in ("lost", "soft"):
-            yield _finding(lines)
+            yield _finding(facts, lines)
 
 
-def _finding(lines: list[RoundAppraisal]) -> Finding:
+def _finding(facts: Facts, lines: list[RoundAppraisal]) -> Finding:
     first, last = lines[0], lines[-1]
     where = f"round {first.number}" if first is last else f"rounds {first.number}–{last.number}"
     band = f", {first.band_name}" if first.band_name else ""
@@ -29,5 +30,5 @@ def _finding(lines: list[RoundAppraisal]) -> Finding:
             f"{' and '.join(first.letters)} are {first.grade} here: {first.value_difference:.1f} apart in value, "
             f"{first.value_difference_low:.1f} for certain"
         ),
-        remedy="give the ground or the figure of the round another letter, or the letter another lot",
+        remedy=reshade(facts, first.letters),
     )
