@@ -1,0 +1,182 @@
+"""Where every stitch of a design stands on the chart: all bands stacked, one repeat live, its neighbours ghosted.
+
+Chart coordinates are `(row, column)`: row 0 is the first round knitted, column 0 the right-most of the live repeat,
+counted leftwards; columns below 0 and from `width` on are neighbours. Arrays are laid out as a picture instead: line 0
+is the last round, place 0 the left-most column.
+"""
+
+from dataclasses import dataclass, replace
+from functools import lru_cache
+from typing import TYPE_CHECKING
+
+import numpy as np
+from numpy.typing import NDArray
+
+from chartmaker.knit.outline import chart_offsets
+from chartmaker.model.band import Band
+from chartmaker.model.design import Design
+
+if TYPE_CHECKING:
+    from chartmaker.model.round import Round
+
+GHOST_CODE = 26
+"""Added to a letter's code where the stitch belongs to a neighbour of the live repeat."""
+NO_STITCH = 52
+"""Code of a place that no stitch covers."""
+WIDEST_GHOST = 12
+
+
+@dataclass(frozen=True, slots=True)
+class Spot:
+    """A stitch that some place of the chart shows."""
+
+    band: int
+    index: int
+    """Round in the band."""
+    stitch: int
+    """Stitch in the repeat."""
+    repeat: int
+    """0 is the live repeat, 1 its neighbour to the left, -1 to the right."""
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """Where one round stands."""
+
+    band: int
+    index: int
+    offset: int
+    """Column of its stitch 1 in the live repeat."""
+    length: int
+    width: int
+    """Columns of its band's drawing: a neighbour stands that far away."""
+
+
+@dataclass(frozen=True, slots=True)
+class ChartGrid:
+    """The whole chart as codes, and the way from a place to its stitch and back."""
+
+    rows: tuple[Row, ...]
+    width: int
+    """Columns of the widest band's drawing."""
+    ghost: int
+    """Columns of neighbours on each side."""
+    codes: NDArray[np.uint8]
+    """`(rows, columns)` as a picture: letter, letter + `GHOST_CODE`, or `NO_STITCH`."""
+    shaping: NDArray[np.uint8]
+    """`(rows, columns)` as a picture: the `Shaping` of each stitch."""
+
+    @property
+    def columns(self) -> int:
+        """Columns of the picture, neighbours included."""
+        return self.width + 2 * self.ghost
+
+    def place(self, row: int, column: int) -> tuple[int, int]:
+        """Give the line and the place in the picture of chart coordinates."""
+        return len(self.rows) - 1 - row, self.width + self.ghost - 1 - column
+
+    def cell(self, line: int, place: int) -> tuple[int, int]:
+        """Give the chart coordinates of a line and a place in the picture; it is its own inverse."""
+        return len(self.rows) - 1 - line, self.width + self.ghost - 1 - place
+
+    def spot(self, row: int, column: int) -> Spot | None:
+        """Give the stitch shown there, or None where no stitch is."""
+        if not (0 <= row < len(self.rows) and -self.ghost <= column < self.width + self.ghost):
+            return None
+        line = self.rows[row]
+        repeat, within = divmod(column, line.width)
+        stitch = within - line.offset
+        return Spot(line.band, line.index, stitch, repeat) if 0 <= stitch < line.length else None
+
+    def column_of(self, row: int, stitch: int) -> int:
+        """Give the column in which a stitch of the live repeat stands."""
+        return self.rows[row].offset + stitch
+
+    def row_of(self, band: int, index: int) -> int:
+        """Give the row of a round of a band."""
+        return next(number for number, row in enumerate(self.rows) if (row.band, row.index) == (band, index))
+
+
+def laid_out(design: Design) -> ChartGrid:
+    """Lay out a whole design."""
+    rows = tuple(row for number, band in enumerate(design.bands) for row in _rows_of(number, band))
+    width = max(row.width for row in rows)
+    ghost = min(WIDEST_GHOST, max(4, width))
+    shape = (len(rows), width + 2 * ghost)
+    grid = ChartGrid(rows, width, ghost, np.empty(shape, np.uint8), np.empty(shape, np.uint8))
+    for number in range(len(rows)):
+        _write(grid, number, design)
+    return _frozen(grid)
+
+
+def laid_out_anew(grid: ChartGrid, before: Design, after: Design) -> tuple[ChartGrid, tuple[int, ...] | None]:
+    """Lay out a changed design from the layout of what it was before, and say which rows differ.
+
+    The rows are None where the layout itself changed, so that everything differs.
+    """
+    if before.bands is after.bands:
+        return grid, ()
+    if not _same_outline(before, after):
+        return laid_out(after), None
+    changed = tuple(
+        number
+        for number, row in enumerate(grid.rows)
+        if before.bands[row.band].rounds[row.index] is not after.bands[row.band].rounds[row.index]
+    )
+    grid = replace(grid, codes=grid.codes.copy(), shaping=grid.shaping.copy())
+    for number in changed:
+        _write(grid, number, after)
+    return _frozen(grid), changed
+
+
+def _same_outline(before: Design, after: Design) -> bool:
+    if len(before.bands) != len(after.bands):
+        return False
+    return all(
+        old is new
+        or (
+            len(old.rounds) == len(new.rounds)
+            and all(
+                a is b or (len(a) == len(b) and a.shaping == b.shaping)
+                for a, b in zip(old.rounds, new.rounds, strict=True)
+            )
+        )
+        for old, new in zip(before.bands, after.bands, strict=True)
+    )
+
+
+def _rows_of(number: int, band: Band) -> tuple[Row, ...]:
+    offsets = chart_offsets(band.rounds)
+    width = max(offset + len(line) for offset, line in zip(offsets, band.rounds, strict=True))
+    return tuple(
+        Row(number, index, offset, len(line), width)
+        for index, (offset, line) in enumerate(zip(offsets, band.rounds, strict=True))
+    )
+
+
+def _write(grid: ChartGrid, number: int, design: Design) -> None:
+    row = grid.rows[number]
+    stitch, is_live = _stitches_along(grid.width, grid.ghost, row)
+    line: Round = design.bands[row.band].rounds[row.index]
+    letters = np.frombuffer(line.cells_by_letter, np.uint8)
+    shaping = np.frombuffer(line.shaping, np.uint8)
+    here = stitch >= 0
+    picture_line = len(grid.rows) - 1 - number
+    codes = letters[stitch] + np.where(is_live, 0, GHOST_CODE).astype(np.uint8)
+    grid.codes[picture_line] = np.where(here, codes, NO_STITCH)
+    grid.shaping[picture_line] = np.where(here, shaping[stitch], 0)
+
+
+@lru_cache(maxsize=64)
+def _stitches_along(width: int, ghost: int, row: Row) -> tuple[NDArray[np.intp], NDArray[np.bool_]]:
+    """Give the stitch at each place of a picture line, -1 where there is none, and whether it is live."""
+    column = np.arange(width + ghost - 1, -ghost - 1, -1)
+    stitch = column % row.width - row.offset
+    stitch[(stitch < 0) | (stitch >= row.length)] = -1
+    return stitch, column // row.width == 0
+
+
+def _frozen(grid: ChartGrid) -> ChartGrid:
+    grid.codes.flags.writeable = False
+    grid.shaping.flags.writeable = False
+    return grid

@@ -1,0 +1,121 @@
+"""What stands around the fabric: band names at the left, round numbers at the right, stitch numbers below."""
+
+from __future__ import annotations
+
+from itertools import groupby
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPalette
+
+from chartmaker.app.chart_frame import BOTTOM, LEFT, RIGHT, TOP, ChartFrame
+from chartmaker.app.words import tr
+
+if TYPE_CHECKING:
+    from chartmaker.model.design import Design
+
+
+def paint_margins(painter: QPainter, frame: ChartFrame, design: Design, palette: QPalette, current_row: int) -> None:
+    """Paint all four margins in the window's own colours."""
+    width, height = frame.window
+    ground, ink = palette.color(QPalette.ColorRole.Window), palette.color(QPalette.ColorRole.WindowText)
+    for strip in (
+        QRectF(0, 0, width, TOP),
+        QRectF(0, height - BOTTOM, width, BOTTOM),
+        QRectF(0, 0, LEFT, height),
+        QRectF(width - RIGHT, 0, RIGHT, height),
+    ):
+        painter.fillRect(strip, ground)
+    painter.setPen(ink)
+    _paint_heading(painter, frame, ink)
+    _paint_round_numbers(painter, frame, palette, current_row)
+    _paint_stitch_numbers(painter, frame)
+    _paint_band_names(painter, frame, design)
+
+
+def _paint_heading(painter: QPainter, frame: ChartFrame, ink: QColor) -> None:
+    """Write where the live repeat and its neighbours are."""
+    area = frame.area
+    left = frame.box(0, frame.grid.width - 1).left()
+    right = frame.box(0, 0).right()
+    pale = QColor(ink)
+    pale.setAlpha(150)
+    for text, start, end, colour in (
+        (tr("neighbour"), frame.origin.x(), left, pale),
+        (tr("live repeat"), left, right, ink),
+        (tr("neighbour"), right, frame.origin.x() + frame.fabric.width(), pale),
+    ):
+        box = QRectF(max(start, area.left()), 0, min(end, area.right()) - max(start, area.left()), TOP)
+        if QFontMetricsF(painter.font()).horizontalAdvance(text) <= box.width() - 4:
+            painter.setPen(colour)
+            painter.drawText(box, Qt.AlignmentFlag.AlignCenter, text)
+    painter.setPen(ink)
+
+
+def _paint_round_numbers(painter: QPainter, frame: ChartFrame, palette: QPalette, current_row: int) -> None:
+    width = frame.window[0]
+    step = _number_step(frame.cell.height(), QFontMetricsF(painter.font()).height() - 3)
+    painter.save()
+    painter.setClipRect(QRectF(width - RIGHT, TOP, RIGHT, frame.area.height()))
+    for row in frame.rows_in_sight():
+        top, height = frame.row_span(row)
+        middle = QRectF(width - RIGHT + 2, top + height / 2 - 9, RIGHT - 8, 18)
+        if row == current_row:
+            mark = QRectF(width - RIGHT + 2, top + height / 2 - 8, RIGHT - 4, 16)
+            painter.fillRect(mark, palette.color(QPalette.ColorRole.Highlight))
+            painter.setPen(palette.color(QPalette.ColorRole.HighlightedText))
+        elif (row + 1) % step or abs(row - current_row) * height < 14:
+            continue
+        else:
+            painter.setPen(palette.color(QPalette.ColorRole.WindowText))
+        painter.drawText(middle, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, str(row + 1))
+    painter.restore()
+
+
+def _paint_stitch_numbers(painter: QPainter, frame: ChartFrame) -> None:
+    """Number the columns of the live repeat from 1 at the right."""
+    height = frame.window[1]
+    metrics = QFontMetricsF(painter.font())
+    step = _number_step(frame.cell.width(), metrics.horizontalAdvance("00") + 2)
+    painter.save()
+    painter.setClipRect(QRectF(LEFT, height - BOTTOM, frame.area.width(), BOTTOM))
+    for column in range(frame.grid.width):
+        if (column + 1) % step and column:
+            continue
+        box = frame.box(0, column)
+        painter.drawText(
+            QRectF(box.center().x() - 20, height - BOTTOM, 40, BOTTOM - 2),
+            Qt.AlignmentFlag.AlignCenter,
+            str(column + 1),
+        )
+    painter.restore()
+
+
+def _paint_band_names(painter: QPainter, frame: ChartFrame, design: Design) -> None:
+    """Write each band's name upwards along its rounds, with how many times its repeat goes round."""
+    area = frame.area
+    painter.save()
+    painter.setClipRect(QRectF(0, TOP, LEFT, area.height()))
+    bold = QFont(painter.font())
+    for band, group in groupby(range(len(frame.grid.rows)), key=lambda row: frame.grid.rows[row].band):
+        rows = list(group)
+        top = max(frame.row_span(rows[-1])[0], area.top())
+        low_top, low_height = frame.row_span(rows[0])
+        bottom = min(low_top + low_height, area.bottom())
+        if bottom - top < 12:
+            continue
+        painter.fillRect(QRectF(LEFT - 4, top + 2, 1.5, bottom - top - 4), painter.pen().color())
+        text = f"{design.bands[band].name} × {design.bands[band].times}"
+        room = bottom - top - 6
+        elided = QFontMetricsF(bold).elidedText(text, Qt.TextElideMode.ElideRight, room)
+        painter.save()
+        painter.translate(QPointF(0, bottom - 3))
+        painter.rotate(-90)
+        painter.drawText(QRectF(0, 0, room, LEFT - 5), Qt.AlignmentFlag.AlignCenter, elided)
+        painter.restore()
+    painter.restore()
+
+
+def _number_step(room: float, needed: float) -> int:
+    """Give how many rows or columns share one number so that numbers don't touch."""
+    return next((step for step in (1, 2, 5, 10, 20, 50) if step * room >= needed), 100)

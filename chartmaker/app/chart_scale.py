@@ -1,0 +1,31 @@
+"""How large a stitch is drawn: whole pixels of the screen, in the proportion that the gauge gives. No Qt here."""
+
+from dataclasses import dataclass
+
+from chartmaker.model.gauge import Gauge
+
+WIDTHS = (2, 3, 4, 5, 6, 8, 10, 12, 14, 16, 18, 20, 24, 28, 32, 40, 48, 56, 64)
+"""Stitch widths that zooming steps through, in screen pixels; one more or less is taken where it fits better."""
+
+
+@dataclass(frozen=True, slots=True)
+class CellSize:
+    """Width and height of a drawn stitch, in pixels of the screen."""
+
+    width: int
+    height: int
+
+
+def cell_sizes(gauge: Gauge) -> tuple[CellSize, ...]:
+    """Give the sizes that zooming steps through, smallest first, each the best proportion near its step."""
+    ratio = gauge.round_height_cm / gauge.stitch_width_cm
+    sizes = (_best_near(width, ratio) for width in WIDTHS)
+    return tuple(dict.fromkeys(sizes))
+
+
+def _best_near(width: int, ratio: float) -> CellSize:
+    nearby = (width,) if width < 8 else (width, width - 1, width + 1)
+    candidates = [CellSize(w, max(1, round(w * ratio))) for w in nearby]
+    return min(
+        candidates, key=lambda size: (round(abs(size.height / size.width / ratio - 1), 3), abs(size.width - width))
+    )

@@ -1,0 +1,25 @@
+"""The one undo command: it carries any edit of the model."""
+
+from collections.abc import Callable
+
+from PySide6.QtGui import QUndoCommand
+
+from chartmaker.app.words import tr
+from chartmaker.model.edits import Edit
+
+
+class EditCommand(QUndoCommand):
+    """Applies an edit when it is pushed or redone, and its inverse when it is undone."""
+
+    def __init__(self, edit: Edit, apply: Callable[[Edit], None]) -> None:
+        super().__init__(tr(edit.text))
+        self._edit = edit
+        self._apply = apply
+
+    def redo(self) -> None:
+        """Apply the edit."""
+        self._apply(self._edit)
+
+    def undo(self) -> None:
+        """Apply its inverse."""
+        self._apply(self._edit.inverse())

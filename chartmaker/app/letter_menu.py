@@ -1,0 +1,73 @@
+"""A small menu of letters, each with its shade and its lot, to choose one from."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QRectF, Qt
+from PySide6.QtGui import QColor, QIcon, QPainter, QPen, QPixmap
+from PySide6.QtWidgets import QMenu, QWidget
+
+from chartmaker.app.shades import colour_of, ink_on
+from chartmaker.app.words import number, tr
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from chartmaker.appraisal import Appraisal
+
+ALPHABET = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
+
+
+def patch(painter: QPainter, box: QRectF, colour: QColor, text: str = "", *, is_pale: bool = False) -> None:
+    """Draw a patch of a shade with a neutral edge, and a letter on it in black or white."""
+    painter.save()
+    painter.setPen(QPen(QColor(96, 96, 96), 1, Qt.PenStyle.DotLine if is_pale else Qt.PenStyle.SolidLine))
+    painter.setBrush(colour)
+    painter.drawRect(box)
+    painter.setPen(ink_on(colour))
+    painter.drawText(box, Qt.AlignmentFlag.AlignCenter, text)
+    painter.restore()
+
+
+def patch_icon(colour: QColor, text: str = "", *, width: int = 22, height: int = 16) -> QIcon:
+    """Give a patch as an icon, sharp on a screen of double density too."""
+    pixmap = QPixmap(width * 2, height * 2)
+    pixmap.setDevicePixelRatio(2)
+    pixmap.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(pixmap)
+    patch(painter, QRectF(0.5, 0.5, width - 1, height - 1), colour, text)
+    painter.end()
+    return QIcon(pixmap)
+
+
+def letters_to_offer(appraisal: Appraisal) -> str:
+    """Give the letters that are known to the design, and the first that is still free."""
+    known = {entry.letter for entry in appraisal.letters} | {letter for letter, _ in appraisal.design.colourway.lots}
+    known |= {letter for _, line in appraisal.design.rounds() for letter in line.letters}
+    free = next((letter for letter in ALPHABET if letter not in known), "")
+    return "".join(sorted(known)) + free
+
+
+def letter_words(appraisal: Appraisal, letter: str) -> str:
+    """Tell a letter with its lot and value."""
+    lot_id = appraisal.design.colourway.lot_of(letter)
+    lot = appraisal.design.palette.lot(lot_id) if lot_id else None
+    if lot is None:
+        return tr("{0}  no lot yet").format(letter)
+    shade = appraisal.shade_of(letter)
+    value = "" if shade is None else tr(", value {0}").format(number(shade.value))
+    return f"{letter}  {lot.name}{value}"
+
+
+def letter_menu(appraisal: Appraisal, choose: Callable[[str], None], parent: QWidget, *, current: str = "") -> QMenu:
+    """Make the menu; `choose` is called with the letter taken. The letters themselves are the menu's keys."""
+    menu = QMenu(tr("Letter"), parent)
+    menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    for letter in letters_to_offer(appraisal):
+        text = "&" + letter_words(appraisal, letter).replace("&", "&&")
+        action = menu.addAction(patch_icon(colour_of(appraisal.shade_of(letter)), letter), text)
+        action.setCheckable(True)
+        action.setChecked(letter == current)
+        action.triggered.connect(lambda _checked=False, letter=letter: choose(letter))
+    return menu

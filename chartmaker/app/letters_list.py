@@ -1,0 +1,104 @@
+"""The letters of a design with their lots: each can be made another lot."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtWidgets import QComboBox, QFormLayout, QLabel, QScrollArea, QSizePolicy, QWidget
+
+from chartmaker.app.letter_menu import patch_icon
+from chartmaker.app.lot_choice import LotEntry, lot_entries
+from chartmaker.app.shades import colour_of
+from chartmaker.app.words import tr
+from chartmaker.model.edits import assign
+
+if TYPE_CHECKING:
+    from chartmaker.app.open_design import OpenDesign
+
+
+class LotBox(QComboBox):
+    """Chooses one letter's lot; the wheel passes by, since a lot should not change while scrolling."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setIconSize(QSize(26, 16))
+        self.setMinimumContentsLength(8)
+        self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+
+    def wheelEvent(self, event: object) -> None:
+        """Leave the wheel to the list around it."""
+        event.ignore()  # type: ignore[attr-defined]
+
+    def offer(self, entries: tuple[LotEntry, ...], chosen: str | None) -> None:
+        """List lots, and mark the one that the letter is."""
+        self.blockSignals(True)
+        self.clear()
+        self.addItem(tr("no lot yet"), None)
+        for entry in entries:
+            self.addItem(patch_icon(colour_of(entry.shade)), entry.words, entry.lot.id)
+            self.setItemData(self.count() - 1, entry.words, Qt.ItemDataRole.ToolTipRole)
+        self.setCurrentIndex(max(0, self.findData(chosen)))
+        self.setToolTip(self.currentText())
+        self.view().setTextElideMode(Qt.TextElideMode.ElideRight)
+        self.view().setMinimumWidth(min(460, self.view().sizeHintForColumn(0) + 30))
+        self.blockSignals(False)
+
+
+class LettersList(QScrollArea):
+    """One line a letter in use: the letter and a box of lots."""
+
+    def __init__(self, document: OpenDesign, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.document = document
+        self._boxes: dict[str, LotBox] = {}
+        self._shown: tuple[object, ...] = ()
+        self.setAccessibleName(tr("Letters and their lots"))
+        self.setWidgetResizable(True)
+        self.setFrameShape(QScrollArea.Shape.NoFrame)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        document.appraised.connect(self.refresh)
+        self.refresh()
+
+    def box(self, letter: str) -> LotBox:
+        """Give the box of a letter's lots."""
+        return self._boxes[letter]
+
+    def refresh(self) -> None:
+        """Follow the design; boxes are made anew only where letters come or go."""
+        design, palette = self.document.design, self.document.palette
+        letters = "".join(entry.letter for entry in self.document.appraisal.letters)
+        now = (letters, design.colourway, design.palette, palette, design.viewing)
+        if now == self._shown:
+            return
+        if letters != "".join(self._boxes):
+            self._rebuild(letters)
+        self._shown = now
+        entries = lot_entries(design, palette)
+        for letter, box in self._boxes.items():
+            box.offer(entries, design.colourway.lot_of(letter))
+
+    def _rebuild(self, letters: str) -> None:
+        self._boxes = {}
+        inside = QWidget()
+        form = QFormLayout(inside)
+        form.setContentsMargins(8, 4, 8, 8)
+        form.setHorizontalSpacing(8)
+        form.setVerticalSpacing(4)
+        form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
+        for letter in letters:
+            box = LotBox()
+            box.setAccessibleName(tr("Lot of letter {0}").format(letter))
+            box.activated.connect(lambda _index, letter=letter: self._choose(letter))
+            label = QLabel(letter)
+            label.setBuddy(box)
+            form.addRow(label, box)
+            self._boxes[letter] = box
+        self.setWidget(inside)
+
+    def _choose(self, letter: str) -> None:
+        lot = self._boxes[letter].currentData()
+        if lot != self.document.design.colourway.lot_of(letter):
+            self.document.do(assign(self.document.design, letter, lot, source=self.document.palette))

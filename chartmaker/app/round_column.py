@@ -1,0 +1,68 @@
+"""A column beside the chart with one entry for each round, standing level with the chart's rows."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QWheelEvent
+from PySide6.QtWidgets import QWidget
+
+from chartmaker.app.chart_frame import TOP
+from chartmaker.app.fabric_painter import SMALLEST_LINES_PX
+
+if TYPE_CHECKING:
+    from chartmaker.app.chart_canvas import ChartCanvas
+
+LOWEST_TEXT = 12
+"""Rows lower than this, in window units, carry no text."""
+
+
+class RoundColumn(QWidget):
+    """Paints a heading and, level with each round in sight, what a subclass has to say about it."""
+
+    headings: tuple[tuple[str, float, float], ...] = ()
+    """Text, left and width of each heading."""
+
+    def __init__(self, canvas: ChartCanvas, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.canvas = canvas
+        self.document = canvas.document
+        for signal in (canvas.view_moved, canvas.cursor_moved, self.document.appraised, self.document.edited):
+            signal.connect(self.update)
+
+    def paint_row(self, painter: QPainter, row: int, box: QRectF) -> None:
+        """Paint one round's entry; `box` is as wide as the column and as high as the row."""
+        raise NotImplementedError
+
+    def row_at(self, y: float) -> int | None:
+        """Give the round level with a height in the column, or None beside the chart."""
+        row = self.canvas.frame.cell_at(QPointF(0, y))[0]
+        in_sight = self.canvas.frame.rows_in_sight()
+        return row if row in in_sight else None
+
+    def row_box(self, row: int) -> QRectF:
+        """Give where a round's entry stands."""
+        top, height = self.canvas.frame.row_span(row)
+        return QRectF(0, top, self.width(), height)
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        """Paint the heading and all rounds in sight."""
+        painter = QPainter(self)
+        painter.setPen(self.palette().color(QPalette.ColorRole.WindowText))
+        for text, left, width in self.headings:
+            painter.drawText(QRectF(left, 0, width, TOP), Qt.AlignmentFlag.AlignCenter, text)
+        frame = self.canvas.frame
+        painter.setClipRect(QRectF(0, TOP, self.width(), frame.area.height()))
+        rows = frame.rows_in_sight()
+        if self.canvas.current[0] in rows:
+            mark = self.palette().color(QPalette.ColorRole.Highlight)
+            mark.setAlpha(46)
+            painter.fillRect(self.row_box(self.canvas.current[0]), mark)
+        step = 1 if frame.cell.height() >= SMALLEST_LINES_PX else 2
+        for row in rows[::step]:
+            self.paint_row(painter, row, self.row_box(row))
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        """Scroll the chart, and with it this column."""
+        self.canvas.verticalScrollBar().event(event)

@@ -1,0 +1,221 @@
+"""Which letters play ground and figure in each round: chips that can be chosen, dragged, filled, swapped, mirrored."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QRectF, Qt
+from PySide6.QtGui import QAction, QContextMenuEvent, QKeyEvent, QMouseEvent, QPainter, QPalette, QPen
+from PySide6.QtWidgets import QMenu, QWidget
+
+from chartmaker.app.letter_menu import ALPHABET, letter_menu, patch
+from chartmaker.app.round_column import LOWEST_TEXT, RoundColumn
+from chartmaker.app.shades import letter_colour
+from chartmaker.app.shading_edits import fill, mirror, rows_to_band_end, swap
+from chartmaker.app.words import tr
+
+if TYPE_CHECKING:
+    from chartmaker.app.chart_canvas import ChartCanvas
+    from chartmaker.model.edits import Edit
+
+CHIP_WIDTH = 32
+PART_WIDTH = 46
+"""Room for one part's chips and its heading."""
+LEFT = 4
+HIGHEST_CHIP = 20
+
+
+class ShadingColumn(RoundColumn):
+    """Chips for ground, figure and, where some round has one, the third part."""
+
+    def __init__(self, canvas: ChartCanvas, parent: QWidget | None = None) -> None:
+        super().__init__(canvas, parent)
+        self.part = 1
+        """Which part the keys and the menu act on: 0 ground, 1 figure, 2 third."""
+        self._drag: tuple[int, int] | None = None
+        """Row and part where a drag began."""
+        self._drag_to = 0
+        self.row_actions: tuple[QAction, ...] = ()
+        """Shown in the menu of a chip."""
+        self.setAccessibleName(tr("Shading of the rounds"))
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setToolTip(
+            tr(
+                "Click a chip to choose its letter, drag it up or down to fill.\n"
+                "Keys: arrows move, a letter sets it, Shift with up or down fills."
+            )
+        )
+        self._fit_width()
+        self.document.replaced.connect(self._fit_width)
+        self.document.edited.connect(self._fit_width)
+        canvas.cursor_moved.connect(self._describe)
+
+    # --- what the keys, the menu and the action table do
+
+    def set_letter(self, letter: str) -> None:
+        """Let a letter play the current part in the current round."""
+        self._fill([self.canvas.current[0]], letter)
+
+    def fill_to_band_end(self, *, upwards: bool) -> None:
+        """Carry the current chip's letter to the end of its band."""
+        row = self.canvas.current[0]
+        letter = self.letter_at(row, self.part)
+        if letter:
+            self._fill(rows_to_band_end(self.canvas.grid, row, upwards=upwards), letter)
+
+    def swap_here(self) -> None:
+        """Let ground and figure of the current round change letters."""
+        self.document.do(swap(self.document.design, self.canvas.grid, self.canvas.current[0]))
+
+    def mirror_here(self) -> None:
+        """Repeat the shading below the current round above it."""
+        self.document.do(mirror(self.document.design, self.canvas.grid, self.canvas.current[0]))
+
+    def choose_letter(self) -> None:
+        """Open the menu of letters at the current chip."""
+        row = self.canvas.current[0]
+        letter = self.letter_at(row, self.part)
+        if letter:
+            menu = letter_menu(self.document.appraisal, self.set_letter, self, current=letter)
+            menu.popup(self.mapToGlobal(self._chip(row, self.part).bottomLeft().toPoint()))
+
+    def letter_at(self, row: int, part: int) -> str:
+        """Give the letter of a chip; empty where the round has no such part."""
+        at = self.canvas.grid.rows[row]
+        letters = self.document.design.bands[at.band].rounds[at.index].letters
+        return letters[part] if part < len(letters) else ""
+
+    def _fill(self, rows: list[int] | range, letter: str) -> None:
+        self.document.do(self._fill_edit(rows, self.part, letter))
+
+    def _fill_edit(self, rows: list[int] | range, part: int, letter: str) -> Edit | None:
+        return fill(self.document.design, self.canvas.grid, rows=rows, part=part, letter=letter)
+
+    # --- painting
+
+    def paint_row(self, painter: QPainter, row: int, box: QRectF) -> None:
+        """Paint a round's chips; one whose part is not drawn in the round has a dotted edge."""
+        at = self.canvas.grid.rows[row]
+        line = self.document.design.bands[at.band].rounds[at.index]
+        dragged = self._dragged_rows()
+        for part, letter in enumerate(line.letters):
+            shown = letter
+            if self._drag is not None and row in dragged and part == self._drag[1]:
+                shown = self.letter_at(*self._drag)
+            chip = self._chip(row, part)
+            colour = letter_colour(self.document.appraisal, shown, view=self.canvas.view)
+            text = shown if box.height() >= LOWEST_TEXT else ""
+            patch(painter, chip, colour, text, is_pale=part not in line.cells)
+            is_current = row == self.canvas.current[0] and part == self.part
+            if (is_current and self.hasFocus()) or (row in dragged and self._drag and part == self._drag[1]):
+                painter.setPen(QPen(self.palette().color(QPalette.ColorRole.WindowText), 2))
+                painter.setBrush(Qt.BrushStyle.NoBrush)
+                painter.drawRect(chip.adjusted(-1, -1, 1, 1))
+
+    def _chip(self, row: int, part: int) -> QRectF:
+        box = self.row_box(row)
+        height = max(1.0, min(box.height() - 3, HIGHEST_CHIP))
+        left = LEFT + part * PART_WIDTH + (PART_WIDTH - CHIP_WIDTH) / 2
+        return QRectF(left, round(box.center().y() - height / 2) + 0.5, CHIP_WIDTH, height)
+
+    def _dragged_rows(self) -> range:
+        if self._drag is None:
+            return range(0)
+        low, high = sorted((self._drag[0], self._drag_to))
+        return range(low, high + 1)
+
+    # --- Qt's own events
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Take hold of a chip."""
+        row = self.row_at(event.position().y())
+        part = int((event.position().x() - LEFT) // PART_WIDTH)
+        if row is None or not self.letter_at(row, max(part, 0)):
+            return
+        self.part = max(part, 0)
+        self.canvas.go_to(row)
+        if event.button() == Qt.MouseButton.LeftButton:
+            self._drag, self._drag_to = (row, self.part), row
+        self.update()
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        """Drag a chip's letter over other rounds, shown at once."""
+        if self._drag is None:
+            return
+        sight = self.canvas.frame.rows_in_sight()
+        row = self.row_at(event.position().y())
+        if row is None:
+            row = sight[-1] if event.position().y() < self.row_box(sight[-1]).center().y() else sight[0]
+        if row != self._drag_to:
+            self._drag_to = row
+            edit = self._drag_edit()
+            design = self.document.design
+            self.canvas.show_design(edit.applied_to(design) if edit else design)
+            self.update()
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        """Fill the rounds dragged over, or choose a letter where the chip was only clicked."""
+        if self._drag is None or event.button() != Qt.MouseButton.LeftButton:
+            return
+        edit, was_click = self._drag_edit(), self._drag_to == self._drag[0]
+        self._drag = None
+        self.canvas.show_design(self.document.design)
+        if was_click:
+            self.choose_letter()
+        else:
+            self.document.do(edit)
+        self.update()
+
+    def _drag_edit(self) -> Edit | None:
+        if self._drag is None:
+            return None
+        return self._fill_edit(self._dragged_rows(), self._drag[1], self.letter_at(*self._drag))
+
+    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
+        """Offer what can be done with the current chip."""
+        menu = QMenu(self)
+        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        menu.addActions(self.row_actions)
+        menu.popup(event.globalPos())
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Move among the chips, set or fill letters, or drop a drag."""
+        key, row = Qt.Key(event.key()), self.canvas.current[0]
+        text = event.text().upper()
+        step = {Qt.Key.Key_Up: 1, Qt.Key.Key_Down: -1}.get(key, 0)
+        if key == Qt.Key.Key_Escape and self._drag is not None:
+            self._drag = None
+            self.canvas.show_design(self.document.design)
+            self.update()
+        elif step and 0 <= row + step < len(self.canvas.grid.rows):
+            letter = self.letter_at(row, self.part)
+            self.canvas.go_to(row + step)
+            if event.modifiers() & Qt.KeyboardModifier.ShiftModifier and letter:
+                self.set_letter(letter)
+        elif key in (Qt.Key.Key_Left, Qt.Key.Key_Right):
+            self.part = min(max(self.part + (1 if key == Qt.Key.Key_Right else -1), 0), self._parts() - 1)
+            self._describe()
+            self.update()
+        elif key in (Qt.Key.Key_Space, Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self.choose_letter()
+        elif len(text) == 1 and text in ALPHABET:
+            self.set_letter(text)
+        else:
+            super().keyPressEvent(event)
+
+    # --- upkeep
+
+    def _parts(self) -> int:
+        return max(2, *(len(line.letters) for _, line in self.document.design.rounds()))
+
+    def _fit_width(self) -> None:
+        parts = self._parts()
+        names = (tr("ground"), tr("figure"), tr("third"))
+        self.headings = tuple((names[part], LEFT + part * PART_WIDTH, PART_WIDTH) for part in range(parts))
+        self.setFixedWidth(2 * LEFT + parts * PART_WIDTH)
+
+    def _describe(self) -> None:
+        row = self.canvas.current[0]
+        letter = self.letter_at(row, self.part) or tr("none")
+        part = (tr("ground"), tr("figure"), tr("third"))[self.part]
+        self.setAccessibleDescription(tr("Round {0}, {1}: {2}").format(row + 1, part, letter))

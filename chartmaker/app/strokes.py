@@ -1,0 +1,38 @@
+"""From the cells that a hand passed over to one edit of the design."""
+
+from collections.abc import Iterable, Sequence
+
+from chartmaker.app.chart_grid import ChartGrid
+from chartmaker.model.design import Design
+from chartmaker.model.edits import Edit, ReplaceBands, ReplaceRounds, paint
+from chartmaker.model.stitches import Part
+
+PART_WORDS = {Part.GROUND: "ground", Part.FIGURE: "figure", Part.THIRD: "third"}
+"""What a part is called in menus and messages."""
+
+
+def stroke_edit(design: Design, grid: ChartGrid, cells: Iterable[tuple[int, int]], part: Part) -> Edit | None:
+    """Make the edit that paints chart cells `(row, column)`; None where nothing would change.
+
+    A cell of a ghosted neighbour paints the live stitch that it mirrors; a place without a stitch is passed over.
+    """
+    by_band: dict[int, dict[tuple[int, int], int]] = {}
+    for row, column in cells:
+        spot = grid.spot(row, column)
+        if spot is not None:
+            by_band.setdefault(spot.band, {})[spot.index, spot.stitch] = int(part)
+    text = f"Draw {PART_WORDS[part]}"
+    return one_edit(design, [paint(design, band=band, cells=found, text=text) for band, found in by_band.items()])
+
+
+def one_edit(design: Design, edits: Sequence[ReplaceRounds]) -> Edit | None:
+    """Join edits of different bands into one, so that one gesture is one step; None where they change nothing."""
+    real = [edit for edit in edits if edit.changes]
+    if not real:
+        return None
+    if len(real) == 1:
+        return real[0]
+    after = design
+    for edit in real:
+        after = edit.applied_to(after)
+    return ReplaceBands(design.bands, after.bands, real[0].text)

@@ -1,0 +1,180 @@
+"""The value ladder: letters at their height on the L* axis, joined as thickly as the boundary that they share."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import (
+    QColor,
+    QHelpEvent,
+    QPainter,
+    QPainterPath,
+    QPainterPathStroker,
+    QPaintEvent,
+    QPen,
+)
+from PySide6.QtWidgets import QToolTip, QWidget
+
+from chartmaker.app import shades
+from chartmaker.app.ladder_layout import Bow, Rung, bows, rungs
+from chartmaker.app.letter_menu import patch
+from chartmaker.app.words import number, tr
+
+if TYPE_CHECKING:
+    from chartmaker.app.open_design import OpenDesign
+
+AXIS_LEFT = 30
+PATCH_LEFT = 40
+PATCH = (30, 17)
+AIR = 16
+INK = QColor(0, 0, 0)
+
+
+class ValueLadder(QWidget):
+    """Painted on the neutral surround, since shades are judged on it."""
+
+    def __init__(self, document: OpenDesign, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.document = document
+        self.is_grey = False
+        """Whether patches show grey values in place of shades."""
+        self.setAccessibleName(tr("Value ladder"))
+        self.setMinimumHeight(150)
+        document.appraised.connect(self._follow)
+        self._follow()
+
+    def sizeHint(self) -> QSize:
+        """Ask for room enough to tell ten steps of value apart."""
+        return QSize(200, 260)
+
+    def show_grey(self, *, is_grey: bool) -> None:
+        """Show patches in the grey of their value, or in their shade."""
+        self.is_grey = is_grey
+        self.update()
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        """Paint axis, bows and letters."""
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.fillRect(self.rect(), shades.SURROUND)
+        self._paint_axis(painter)
+        placed = self._rungs()
+        if not placed:
+            painter.setPen(INK)
+            painter.drawText(
+                self.rect().adjusted(AXIS_LEFT + 12, 8, -8, -8),
+                Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap,
+                tr("Letters stand here at the height of their value once they have lots with readings."),
+            )
+        for bow in bows(self.document.appraisal, placed):
+            self._paint_bow(painter, bow)
+        for rung in placed:
+            shade = self.document.appraisal.shade_of(rung.letter)
+            colour = shades.grey_of(rung.value) if self.is_grey else shades.colour_of(shade)
+            patch(painter, self._patch(rung), colour, rung.letter)
+
+    def _rungs(self) -> tuple[Rung, ...]:
+        return rungs(self.document.appraisal, height=self._axis_height(), least_gap=PATCH[1] + 2)
+
+    def _axis_height(self) -> float:
+        return self.height() - 2 * AIR
+
+    def _y(self, value: float) -> float:
+        return AIR + self._axis_height() * (1 - value / 100)
+
+    def _patch(self, rung: Rung) -> QRectF:
+        return QRectF(
+            PATCH_LEFT + rung.lane * (PATCH[0] + 4) + 0.5, round(self._y(rung.value) - PATCH[1] / 2) + 0.5, *PATCH
+        )
+
+    def _paint_axis(self, painter: QPainter) -> None:
+        painter.setPen(INK)
+        painter.drawLine(QPointF(AXIS_LEFT, self._y(100)), QPointF(AXIS_LEFT, self._y(0)))
+        small = painter.font()
+        small.setPointSizeF(small.pointSizeF() * 0.88)
+        painter.setFont(small)
+        for value in range(0, 101, 10):
+            y = self._y(value)
+            is_named = value % 50 == 0 or (value % 20 == 0 and self._axis_height() > 180)
+            painter.drawLine(QPointF(AXIS_LEFT - (5 if is_named else 3), y), QPointF(AXIS_LEFT, y))
+            if is_named:
+                box = QRectF(0, y - 8, AXIS_LEFT - 7, 16)
+                painter.drawText(box, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, str(value))
+
+    def _path(self, bow: Bow) -> QPainterPath:
+        """Give the bow from one letter to the other, bulging to the right by the way that it spans."""
+        high, low = self._patch(bow.high), self._patch(bow.low)
+        start = QPointF(high.right() + 1, high.center().y())
+        end = QPointF(low.right() + 1, low.center().y())
+        span = abs(end.y() - start.y())
+        room = self.width() - 14 - max(start.x(), end.x())
+        bulge = max(start.x(), end.x()) + min(room, 26 + span * 0.62) * 4 / 3
+        path = QPainterPath(start)
+        path.cubicTo(QPointF(bulge, start.y()), QPointF(bulge, end.y()), end)
+        return path
+
+    def _paint_bow(self, painter: QPainter, bow: Bow) -> None:
+        """Draw a bow whole when clear, dashed when soft, broken with a mark when lost."""
+        path = self._path(bow)
+        pen = QPen(INK, bow.thickness, Qt.PenStyle.SolidLine, Qt.PenCapStyle.FlatCap)
+        if bow.pair.grade == "soft":
+            pen.setDashPattern([max(1.0, 7 / bow.thickness), max(0.6, 3.5 / bow.thickness)])
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        if bow.pair.grade != "lost":
+            painter.setPen(pen)
+            painter.drawPath(path)
+            return
+        middle = path.pointAtPercent(0.5)
+        gap = QRectF(middle.x() - 9, middle.y() - 9, 18, 18)
+        painter.save()
+        outside = QPainterPath()
+        outside.addRect(QRectF(self.rect()))
+        inside = QPainterPath()
+        inside.addEllipse(gap)
+        painter.setClipPath(outside - inside)
+        painter.setPen(pen)
+        painter.drawPath(path)
+        painter.restore()
+        bold = painter.font()
+        bold.setBold(True)
+        painter.save()
+        painter.setFont(bold)
+        painter.setPen(INK)
+        painter.drawText(gap, Qt.AlignmentFlag.AlignCenter, "!")
+        painter.restore()
+
+    def words(self, bow: Bow) -> str:
+        """Tell a pair as a sentence."""
+        low, high = bow.pair.value_difference_low, bow.pair.value_difference
+        if low is None or high is None:
+            return ""
+        return tr("{0} and {1}: {2}, value differs by {3}, at least {4}; edge {5} m").format(
+            *bow.pair.letters, tr(bow.pair.grade), number(high, 1), number(low, 1), number(bow.pair.drawn_cm / 100, 1)
+        )
+
+    def event(self, event: QEvent) -> bool:
+        """Tell the letter or the pair under the pointer."""
+        if isinstance(event, QHelpEvent):
+            QToolTip.showText(event.globalPos(), self._words_at(QPointF(event.pos())), self)
+            return True
+        return super().event(event)
+
+    def _words_at(self, point: QPointF) -> str:
+        placed = self._rungs()
+        for rung in placed:
+            if self._patch(rung).contains(point):
+                return tr("{0}: value {1}").format(rung.letter, number(rung.value, 1))
+        for bow in bows(self.document.appraisal, placed):
+            stroker = QPainterPathStroker()
+            stroker.setWidth(bow.thickness + 6)
+            if stroker.createStroke(self._path(bow)).contains(point):
+                return self.words(bow)
+        return ""
+
+    def _follow(self) -> None:
+        placed = self._rungs()
+        letters = [tr("{0} at {1}").format(rung.letter, number(rung.value)) for rung in placed]
+        pairs = [self.words(bow) for bow in bows(self.document.appraisal, placed)]
+        self.setAccessibleDescription(". ".join([", ".join(letters), *pairs]))
+        self.update()

@@ -1,0 +1,13 @@
+"""The window's words pass through here, so that a translation has one place to stand."""
+
+from PySide6.QtCore import QCoreApplication
+
+
+def tr(text: str) -> str:
+    """Give a text in the language of the window; English where nothing else is installed."""
+    return QCoreApplication.translate("chartmaker", text)
+
+
+def number(value: float, digits: int = 0) -> str:
+    """Write a number with a fixed count of digits, and a true minus sign."""
+    return f"{value:.{digits}f}".replace("-", "−")
