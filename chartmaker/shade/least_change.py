@@ -4,10 +4,14 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import NDArray
 
 from chartmaker.shade.difference import ciede2000, delta_h
 from chartmaker.shade.lot_shade import LotShade
 from chartmaker.shade.spread import Spread, differences_and_bounds, spread_of
+
+NEUTRAL_CHROMA = 5.0
+"""Below this C*ab a shade passes for grey and its hue angle means little: common practice, no source."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -20,7 +24,7 @@ class Neighbour:
 
 @dataclass(frozen=True, slots=True)
 class Change:
-    """The candidate found, by index, and the hue that it costs as |ΔH*ab|."""
+    """The candidate found, by index, and the change of hue that it costs."""
 
     index: int
     hue_change: float
@@ -29,7 +33,7 @@ class Change:
 def least_change(current: LotShade, candidates: Sequence[LotShade], neighbours: Sequence[Neighbour]) -> Change | None:
     """Give the candidate that differs enough from every neighbour and least in hue from `current`; None if none does.
 
-    Hue is compared by |ΔH*ab|; where that is equal, CIEDE2000 decides.
+    Where the change of hue is equal, CIEDE2000 decides.
     """
     if not candidates:
         return None
@@ -38,8 +42,16 @@ def least_change(current: LotShade, candidates: Sequence[LotShade], neighbours: 
     fit = np.flatnonzero((low >= [neighbour.needed for neighbour in neighbours]).all(axis=1))
     if not len(fit):
         return None
-    lab = np.array([candidates[index].lab for index in fit])
-    # Rounded, so that equal hues are equal whatever the last digit says.
-    hue_change = np.round(np.abs(delta_h(current.lab, lab)), 9)
+    lab = np.array([candidates[index].lab for index in fit.tolist()])
+    hue_change = _hue_change(np.asarray(current.lab), lab)
     best = np.lexsort((ciede2000(current.lab, lab), hue_change))[0]
     return Change(int(fit[best]), float(hue_change[best]))
+
+
+def _hue_change(current: NDArray[np.float64], lab: NDArray[np.float64]) -> NDArray[np.float64]:
+    """Give |ΔH*ab| from one shade (3,) to others (n, 3); to or from a grey, the chroma gained or lost."""
+    chroma, other = np.hypot(*current[1:]), np.hypot(lab[:, 1], lab[:, 2])
+    is_grey = np.minimum(chroma, other) < NEUTRAL_CHROMA
+    change = np.where(is_grey, np.abs(chroma - other), np.abs(delta_h(current, lab)))
+    # Rounded, so that equal hues are equal whatever the last digit says.
+    return np.asarray(np.round(change, 9), dtype=np.float64)
