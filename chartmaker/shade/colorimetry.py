@@ -5,6 +5,7 @@ table. Run as `python -m chartmaker.shade.colorimetry`, it writes the kept table
 """
 
 import json
+import math
 import warnings
 from pathlib import Path
 
@@ -35,7 +36,10 @@ def weighting_factors(bands: Bands, viewing: Viewing) -> NDArray[np.float64]:
     the last one stands for them. At 5 nm too the factors come from the 1 nm functions, so that all bands share one
     white. Raises ValueError where fewer than 8 bands lie within 360-780 nm.
     """
-    wavelengths = bands.start_nm + bands.step_nm * np.arange(bands.number)
+    if not _fits_the_practice(bands):
+        fine, shares = _at_whole_nanometres(bands)
+        return shares @ weighting_factors(fine, viewing)
+    wavelengths = bands.wavelengths_nm
     within = np.flatnonzero((wavelengths > FIRST_NM - 1e-6) & (wavelengths < LAST_NM + 1e-6))
     if len(within) < 8:
         raise ValueError(f"{len(within)} bands of {bands} lie within {FIRST_NM}-{LAST_NM} nm; 8 are needed")
@@ -44,8 +48,6 @@ def weighting_factors(bands: Bands, viewing: Viewing) -> NDArray[np.float64]:
         # It tells of every table that it trims or aligns, which is what it is asked to do here.
         warnings.simplefilter("ignore", colour.utilities.ColourRuntimeWarning)
         units = colour.MultiSpectralDistributions(np.eye(len(within)), wavelengths[within])
-        if not _fits_the_practice(bands):
-            units = units.align(colour.SpectralShape(FIRST_NM, LAST_NM, 1))
         factors[within] = colour.msds_to_XYZ(
             units,
             colour.MSDS_CMFS[OBSERVERS[viewing.observer]],
@@ -59,6 +61,18 @@ def weighting_factors(bands: Bands, viewing: Viewing) -> NDArray[np.float64]:
 def _fits_the_practice(bands: Bands) -> bool:
     """Tell whether ASTM E308-15 has factors for these bands; its multiples begin at 10 nm for 10 and 20 nm steps."""
     return bands.step_nm in {1, 5, 10, 20} and bands.start_nm % min(bands.step_nm, 10) == 0
+
+
+def _at_whole_nanometres(bands: Bands) -> tuple[Bands, NDArray[np.float64]]:
+    """Give the whole nanometres that bands span, and the share (bands × nanometres) that each has in each by Sprague.
+
+    Not by colour-science's own aligning, which leaves a gap where the first band is no whole nanometre.
+    """
+    wavelengths = bands.wavelengths_nm
+    first, last = math.ceil(wavelengths[0] - 1e-6), math.floor(wavelengths[-1] + 1e-6)
+    points = np.clip(np.arange(first, last + 1), wavelengths[0], wavelengths[-1])
+    shares = np.array([colour.SpragueInterpolator(wavelengths, unit)(points) for unit in np.eye(bands.number)])
+    return Bands(first, 1, len(points)), shares
 
 
 def white_point_of(viewing: Viewing) -> NDArray[np.float64]:

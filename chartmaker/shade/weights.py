@@ -32,6 +32,11 @@ class Bands(NamedTuple):
         """The last wavelength."""
         return self.start_nm + self.step_nm * (self.number - 1)
 
+    @property
+    def wavelengths_nm(self) -> NDArray[np.float64]:
+        """All wavelengths, from the first to the last."""
+        return self.start_nm + self.step_nm * np.arange(self.number, dtype=float)
+
 
 KEPT_BANDS = (
     Bands(400, 10, 31),  # 400-700 nm by 10
