@@ -12,13 +12,17 @@ NAME = "round-contrast"
 
 def check(facts: Facts) -> Iterator[Finding]:
     """Report lost and soft rounds; neighbouring rounds of one band with the same letters are told together."""
+    remedies: dict[str, str] = {}  # the way out is the same wherever the same letters meet
     for _, group in groupby(facts.rounds, key=lambda line: (line.band, line.letters, line.grade)):
         lines = list(group)
         if lines[0].grade in ("lost", "soft"):
-            yield _finding(facts, lines)
+            letters = lines[0].letters
+            if letters not in remedies:
+                remedies[letters] = reshade(facts, letters)
+            yield _finding(lines, remedies[letters])
 
 
-def _finding(facts: Facts, lines: list[RoundAppraisal]) -> Finding:
+def _finding(lines: list[RoundAppraisal], remedy: str) -> Finding:
     first, last = lines[0], lines[-1]
     where = f"round {first.number}" if first is last else f"rounds {first.number}–{last.number}"
     band = f", {first.band_name}" if first.band_name else ""
@@ -30,5 +34,5 @@ def _finding(facts: Facts, lines: list[RoundAppraisal]) -> Finding:
             f"{' and '.join(first.letters)} are {first.grade} here: {first.value_difference:.1f} apart in value, "
             f"{first.value_difference_low:.1f} for certain"
         ),
-        remedy=reshade(facts, first.letters),
+        remedy=remedy,
     )

@@ -44,7 +44,8 @@ def least_change(current: LotShade, candidates: Sequence[LotShade], neighbours: 
         return None
     lab = np.array([candidates[index].lab for index in fit.tolist()])
     hue_change = _hue_change(np.asarray(current.lab), lab)
-    best = np.lexsort((ciede2000(current.lab, lab), hue_change))[0]
+    nearest = np.flatnonzero(hue_change == hue_change.min())
+    best = nearest[ciede2000(current.lab, lab[nearest]).argmin()] if len(nearest) > 1 else nearest[0]
     return Change(int(fit[best]), float(hue_change[best]))
 
 

@@ -1,0 +1,23 @@
+"""Run every benchmark and print the table; the exit status is 1 where a limit is passed."""
+
+import os
+import sys
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+from tests.benchmarks import bench_appraisal
+
+BENCHMARKS = (bench_appraisal,)
+
+
+def main() -> int:
+    """Print a row for each figure as it comes."""
+    kept = True
+    for benchmark in BENCHMARKS:
+        for row in benchmark.measure():
+            print(row, flush=True)
+            kept = kept and row.is_kept
+    return 0 if kept else 1
+
+
+sys.exit(main())
