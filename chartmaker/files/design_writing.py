@@ -1,0 +1,100 @@
+"""Designs to their files: keys in the order of the format, so that two versions of a file can be compared by eye."""
+
+from dataclasses import asdict, replace
+from pathlib import Path
+
+from chartmaker.files.design_reading import TRIM_SIZE_KEYS, design_from_text
+from chartmaker.files.palette_writing import contents_data, viewing_data
+from chartmaker.files.saving import save_checked
+from chartmaker.files.toml_writing import toml_from
+from chartmaker.files.versions import NEWEST
+from chartmaker.model.band import Band
+from chartmaker.model.design import Colourway, Design
+from chartmaker.model.gauge import Gauge, Swatch
+from chartmaker.model.hat import Hat, Trim
+from chartmaker.model.notation import rounds_to_text
+from chartmaker.model.settings import Allowances, Limits
+
+Plain = dict[str, object]
+
+
+def save_design(design: Design, path: Path) -> None:
+    """Write a design to its file, which keeps its last good copy beside it.
+
+    Raises UserProblem, and leaves the file as it was, where that cannot be done.
+    """
+    save_checked(_as_filed(design), path, write=design_to_text, read=design_from_text)
+
+
+def design_to_text(design: Design) -> str:
+    """Write a design as the text of its file; the copies of its lots carry no palette's name there."""
+    opening: Plain = {"format": "chartmaker-design", "version": NEWEST, "title": design.title, "notes": design.notes}
+    if design.palette_file:
+        opening["palette"] = design.palette_file
+    sections: Plain = {
+        "hat": _hat(design.hat),
+        "gauge": _gauge(design.gauge),
+        "yarn": {"metres_per_100g": float(design.metres_per_100g)},
+        **({"swatch": _swatch(design.swatch)} if design.swatch else {}),
+        "allowances": _allowances(design.allowances),
+        "limits": _limits(design.limits),
+        "viewing": viewing_data(design.viewing),
+        **({"colourways": [_colourway(each) for each in design.colourways]} if design.colourways else {}),
+        "bands": [_band(band) for band in design.bands],
+    }
+    return toml_from(opening | sections | contents_data(design.palette))
+
+
+def _as_filed(design: Design) -> Design:
+    return replace(design, palette=replace(design.palette, name="")) if design.palette.name else design
+
+
+def _hat(hat: Hat) -> Plain:
+    return {
+        "shape": hat.shape,
+        "head_cm": float(hat.head_cm),
+        "ease_percent": float(hat.ease_percent),
+        "cast_on": asdict(hat.cast_on),
+        "finish": asdict(hat.finish),
+        "trims": [_trim(trim) for trim in hat.trims],
+    }
+
+
+def _trim(trim: Trim) -> Plain:
+    return {"kind": trim.kind, "letter": trim.letter, TRIM_SIZE_KEYS[trim.kind]: float(trim.size_cm)}
+
+
+def _gauge(gauge: Gauge) -> Plain:
+    return {"stitches_per_10cm": float(gauge.stitches_per_10cm), "rounds_per_10cm": float(gauge.rounds_per_10cm)}
+
+
+def _swatch(swatch: Swatch) -> Plain:
+    if swatch.metres is not None:
+        return {"stitches": swatch.stitches, "metres": float(swatch.metres)}
+    return {"stitches": swatch.stitches, "grams": float(swatch.grams or 0)}
+
+
+def _allowances(allowances: Allowances) -> Plain:
+    return {
+        "tail_cm": float(allowances.tail_cm),
+        "float_slack_percent": float(allowances.float_slack_percent),
+        "carry_up_rounds": allowances.carry_up_rounds,
+        "reserve_percent": float(allowances.reserve_percent),
+    }
+
+
+def _limits(limits: Limits) -> Plain:
+    return {
+        "float_cm": float(limits.float_cm),
+        "value_clear": float(limits.value_clear),
+        "value_soft": float(limits.value_soft),
+    }
+
+
+def _colourway(colourway: Colourway) -> Plain:
+    return {"name": colourway.name, "lots": dict(colourway.lots)}
+
+
+def _band(band: Band) -> Plain:
+    texture = {"texture": band.texture} if band.texture else {}
+    return {"name": band.name, "times": band.times, **texture, "rounds": rounds_to_text(band.rounds)}
