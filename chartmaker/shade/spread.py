@@ -51,8 +51,8 @@ class Spread(NamedTuple):
     """Mean L*."""
     variance: Floats
     """Variance of that mean, s²/n."""
-    doubt: Floats
-    """Variance of the mean squared over its degrees of freedom; 0 where the deviation counts as known."""
+    reciprocal_freedom: Floats
+    """1/ν of that variance; 0 where the deviation counts as known."""
 
 
 class ContrastTable(NamedTuple):
@@ -96,16 +96,18 @@ def spread_of(shades: Sequence[LotShade]) -> Spread:
     value, deviation, readings = table.T
     variance = deviation**2 / np.maximum(readings, 1)
     freedom = np.where(readings > 1, readings - 1, np.inf)
-    return Spread(value, variance, variance**2 / freedom)
+    return Spread(value, variance, 1 / freedom)
 
 
 def differences_and_bounds(first: Spread, second: Spread) -> tuple[Floats, Floats]:
     """Give |ΔL*| and its lower 95 % bound, both of the broadcast shape of the two spreads' columns."""
     difference = np.abs(first.value - second.value)
     variance = first.variance + second.variance
-    doubt = first.doubt + second.doubt
-    # Equation of Welch and Satterthwaite, upside down: 1/ν is 0 where nothing is in doubt.
-    reciprocal = np.divide(doubt, variance**2, out=np.zeros_like(variance), where=variance > 0)
+    # Equation of Welch and Satterthwaite, upside down: each side adds its 1/ν by the square of its share.
+    reciprocal = np.zeros_like(variance)
+    for side in (first, second):
+        share = np.divide(side.variance, variance, out=np.zeros_like(variance), where=variance > 0)
+        reciprocal += share * share * side.reciprocal_freedom
     low = np.maximum(0, difference - t_95(reciprocal) * np.sqrt(variance))
     return difference, low
 
