@@ -67,6 +67,15 @@ def test_the_two_editions_of_the_24_patch_target_differ_as_published():
     assert distances.max() == pytest.approx(1.95, abs=0.005)
 
 
+def test_exactly_opposite_hues_count_as_no_more_than_180_degrees_apart():
+    # Pair 14 of the paper is one: its mean hue lies between the two, as it does for hues a hair less than opposite.
+    hue = np.radians(np.linspace(1, 179, 500))
+    first = np.column_stack([np.full(500, 50), 30 * np.cos(hue), 30 * np.sin(hue)])
+    opposite = first * (1, -1, -1)
+    hair_less = np.column_stack([first[:, 0], -30 * np.cos(hue - 1e-7), -30 * np.sin(hue - 1e-7)])
+    assert ciede2000(first, opposite) == pytest.approx(ciede2000(first, hair_less), abs=0.0001)
+
+
 @given(labs, labs)
 def test_ciede2000_is_symmetric_and_never_negative(first, second):
     there, back = ciede2000(first, second), ciede2000(second, first)

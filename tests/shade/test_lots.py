@@ -124,10 +124,11 @@ def _spectrum(rng):
     return Spectrum(start_nm=400, step_nm=10, reflectance=tuple(rng.uniform(0.1, 0.4, 31).tolist()))
 
 
-def test_a_lot_seen_before_gives_the_very_same_shade_and_another_light_another():
+def test_a_lot_seen_before_gives_the_very_same_shade_and_another_viewing_another():
     one = lot("a", labs=THREE)
     assert shade_of(one, Viewing()) is shade_of(one, Viewing())
-    assert shade_of(one, LAMP).lab != shade_of(one, Viewing()).lab
+    assert shade_of(one, LAMP).viewing == LAMP
+    assert shade_of(one, Viewing(observer="2")).viewing == Viewing(observer="2")
 
 
 def test_the_memory_of_shades_never_mistakes_a_new_lot_for_one_that_is_gone():

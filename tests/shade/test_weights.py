@@ -200,7 +200,7 @@ def test_shades_of_the_usual_bands_need_neither_colour_science_nor_scipy():
         "from chartmaker.model.palette import Lot\n"
         "from chartmaker.model.reading import ScreenReading, Spectrum\n"
         "from chartmaker.model.settings import Viewing\n"
-        "from chartmaker.shade import candidates, lots, screen, spread\n"
+        "from chartmaker.shade import least_change, lots, screen, spread\n"
         "spectrum = Spectrum(start_nm=400, step_nm=10, reflectance=(0.2,) * 31)\n"
         "lot = Lot(id='a', name='a', readings=(spectrum, ScreenReading(hex='#808080')))\n"
         "print(round(lots.shade_of(lot, Viewing()).value))\n"
