@@ -1,0 +1,120 @@
+"""Blocks that follow one another down the page, and over to the next where they must."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from chartmaker.sheets.boxes import Box, Style, moved, text_at
+from chartmaker.sheets.ink import QUIET
+from chartmaker.sheets.lines import MM_PER_PT, wrapped
+from chartmaker.sheets.paper import Frame
+
+BODY = Style(9.5)
+SMALL = Style(8.0, ink=QUIET)
+STRONG = Style(9.5, bold=True)
+HEADING = Style(12.5, bold=True)
+LEADING = 1.36
+"""From baseline to baseline, in sizes of the text."""
+
+
+@dataclass(frozen=True, slots=True)
+class Block:
+    """A piece that is not broken: boxes from its own top left corner."""
+
+    height: float
+    boxes: tuple[Box, ...] = ()
+    keeps_next: bool = False
+    """Whether it must not stand last on a page."""
+    head: "Block | None" = None
+    """What is repeated above it when it comes first on a page: a table's head."""
+
+
+def line_height(style: Style) -> float:
+    """Give the distance from line to line in millimetres."""
+    return style.size_pt * LEADING * MM_PER_PT
+
+
+def space(height: float) -> Block:
+    """Give empty room."""
+    return Block(height)
+
+
+def heading(text: str, *, width: float) -> Block:
+    """Give a heading with room above and below, kept with what follows."""
+    height = line_height(HEADING)
+    return Block(height + 4.0, (text_at(0, height + 0.6, text, HEADING, most=width),), keeps_next=True)
+
+
+def paragraph(
+    text: str, *, width: float, style: Style = BODY, indent: float = 0.0, most_lines: int = 40
+) -> list[Block]:
+    """Give text as blocks of one line each, the first kept with the second."""
+    lines = wrapped(text, most_mm=width - indent, size_pt=style.size_pt, bold=style.bold, most_lines=most_lines)
+    height = line_height(style)
+    baseline = 0.76 * height
+    blocks = [Block(height, (text_at(indent, baseline, line, style),)) for line in lines]
+    if len(blocks) > 1:
+        blocks[0] = replace(blocks[0], keeps_next=True)
+    return blocks
+
+
+def bulleted(
+    text: str, *, width: float, bullet: Sequence[Box], style: Style = BODY, indent: float = 6.0
+) -> list[Block]:
+    """Give a paragraph with a hanging bullet drawn at its left."""
+    blocks = paragraph(text, width=width, style=style, indent=indent)
+    return [replace(blocks[0], boxes=(*bullet, *blocks[0].boxes)), *blocks[1:]]
+
+
+def fact(name: str, text: str, *, width: float, name_width: float = 40.0) -> list[Block]:
+    """Give a named fact: its name in a column of its own, its text beside it."""
+    name_box = text_at(0, 0.76 * line_height(BODY), name, replace(BODY, ink=QUIET), most=name_width - 3)
+    blocks = paragraph(text, width=width, indent=name_width)
+    return [replace(blocks[0], boxes=(name_box, *blocks[0].boxes)), *blocks[1:]]
+
+
+def beside(left: Sequence[Block], right: Sequence[Block], *, right_x: float) -> Block:
+    """Give two short stacks side by side as one block."""
+    boxes = (*_stacked(left, 0.0), *_stacked(right, right_x))
+    return Block(max(height_of(left), height_of(right)), boxes)
+
+
+def height_of(blocks: Sequence[Block]) -> float:
+    """Give the height of blocks one below the other."""
+    return sum(block.height for block in blocks)
+
+
+def flowed(blocks: Sequence[Block], frame: Frame) -> list[tuple[Box, ...]]:
+    """Lay blocks down the frame, page after page; each page's boxes in page coordinates."""
+    pages: list[list[Box]] = [[]]
+    y = frame.top
+    for group in _kept_together(blocks):
+        if y + height_of(group) > frame.bottom and y > frame.top:
+            pages.append([])
+            y = frame.top
+            if group[0].head is not None:
+                pages[-1].extend(moved(group[0].head.boxes, frame.left, y))
+                y += group[0].head.height
+        for block in group:
+            if not block.boxes and y == frame.top:
+                continue
+            pages[-1].extend(moved(block.boxes, frame.left, y))
+            y += block.height
+    return [tuple(page) for page in pages]
+
+
+def _kept_together(blocks: Sequence[Block]) -> list[list[Block]]:
+    groups: list[list[Block]] = [[]]
+    for block in blocks:
+        groups[-1].append(block)
+        if not block.keeps_next:
+            groups.append([])
+    return [group for group in groups if group]
+
+
+def _stacked(blocks: Sequence[Block], x: float) -> tuple[Box, ...]:
+    boxes: list[Box] = []
+    y = 0.0
+    for block in blocks:
+        boxes.extend(moved(block.boxes, x, y))
+        y += block.height
+    return tuple(boxes)

@@ -1,0 +1,193 @@
+"""The first page of the chart: how to knit the hat, what each letter and sign is, and the bands from the edge up."""
+
+from collections.abc import Iterator
+
+from chartmaker.appraisal import Appraisal, LetterAppraisal
+from chartmaker.model.band import Band
+from chartmaker.model.hat import Trim
+from chartmaker.sheets.boxes import Box, Fills, Lines, Style, text_at
+from chartmaker.sheets.chart_cells import Look
+from chartmaker.sheets.chart_layout import band_title
+from chartmaker.sheets.flow import BODY, SMALL, STRONG, Block, beside, bulleted, heading, line_height, paragraph, space
+from chartmaker.sheets.hat_outline import hat_outline
+from chartmaker.sheets.ink import ACCENT, BLACK, WASH
+from chartmaker.sheets.legend import CHIP_MM, Sign, chip, grey_chip, look_of, mark_name, sign_chip, signs_in
+from chartmaker.sheets.numbers import count_of, one_place
+from chartmaker.sheets.tables import CELL_STRONG, Cell, Column, Drawn, scaled, table
+
+OUTLINE_MM = 58.0
+"""Width of the drawing of the hat, beside the steps."""
+STEP = Style(9.5, bold=True, ink=ACCENT)
+MOST_STOPS = 4
+"""Findings that forbid knitting are told here up to this many; the contrast sheet has them all."""
+
+
+def key_blocks(appraisal: Appraisal, *, width: float) -> list[Block]:
+    """Lay out everything that a knitter reads before the first stitch."""
+    look = look_of(appraisal)
+    steps_width = width - OUTLINE_MM - 6
+    steps = [
+        block for number, step in enumerate(_steps(appraisal), start=1) for block in _step(number, step, steps_width)
+    ]
+    blocks = [*_warning(appraisal, width), heading("How to knit it", width=width)]
+    outline = hat_outline(appraisal, width=OUTLINE_MM)
+    blocks.append(beside(steps, [outline], right_x=width - OUTLINE_MM))
+    blocks += [heading("Letters", width=width), *_letters(appraisal, look, width)]
+    blocks += [heading("Bands, from the edge up", width=width), *_bands(appraisal, width)]
+    signs = signs_in(appraisal)
+    if signs:
+        blocks += [heading("Signs", width=width), *(_sign(sign, width) for sign in signs)]
+    return [*blocks, space(2.0), *paragraph(_reading_notes(appraisal), width=width, style=SMALL)]
+
+
+def _warning(appraisal: Appraisal, width: float) -> list[Block]:
+    """Say so, set apart, where something forbids knitting."""
+    stops = [finding for finding in appraisal.findings if finding.severity == "stop"]
+    if not stops:
+        return []
+    told = "1 finding" if len(stops) == 1 else f"{len(stops)} findings"
+    lines = paragraph(f"Not ready to knit: {told} must be mended first.", width=width - 8, style=STRONG)
+    for finding in stops[:MOST_STOPS]:
+        lines += paragraph(f"{finding.place.text}: {finding.message}", width=width - 8, most_lines=2)
+    height = line_height(BODY) * len(lines) + 4
+    boxes: list[Box] = [Fills(((0, 0, width, height),), WASH), Lines(((0.4, 0, 0.4, height),), 0.8, BLACK)]
+    y = 2.0
+    for line in lines:
+        boxes.extend(box.moved(4, y) for box in line.boxes)
+        y += line.height
+    return [Block(height + 2, tuple(boxes))]
+
+
+def _steps(appraisal: Appraisal) -> Iterator[str]:
+    design = appraisal.design
+    hat, gauge = design.hat, design.gauge
+    yield (
+        f"Gauge: {gauge.stitches_per_10cm:g} stitches and {gauge.rounds_per_10cm:g} rounds in 10 cm of stranded fabric "
+        "knitted in the round, washed and dried. Choose the needles that give it."
+    )
+    yield (
+        f"Cast on {count_of(appraisal.cast_on_stitches, 'stitch')} with {appraisal.name_of(hat.cast_on.letter)}, "
+        f"{hat.cast_on.method} cast-on. Join into a ring without a twist; mark the beginning of the round."
+    )
+    yield (
+        "Work the bands in their order, each chart from the bottom up and every round from right to left; work the "
+        "bracketed repeat as often as the bracket says."
+    )
+    yield (
+        "Carry the letter that rests loosely behind the work, and catch it where it passes more than "
+        f"{design.limits.float_cm:g} cm. Cut a letter that rests for more than "
+        f"{count_of(design.allowances.carry_up_rounds, 'round')}; leave {design.allowances.tail_cm:g} cm at each end."
+    )
+    yield (
+        f"After the last round cut the yarn, draw {appraisal.name_of(hat.finish.letter)} twice through the remaining "
+        f"{count_of(appraisal.fabric.counts[-1], 'stitch')}, pull the top closed and fasten off inside."
+    )
+    yield "Weave in the ends, wash, and dry over a form of the head's size."
+    for trim in hat.trims:
+        yield _trim_step(appraisal, trim)
+
+
+def _trim_step(appraisal: Appraisal, trim: Trim) -> str:
+    measure = "across" if trim.kind == "pompom" else "long"
+    letter = appraisal.name_of(trim.letter)
+    return f"Make a {trim.kind} {trim.size_cm:g} cm {measure} of {letter}, and sew it to the top."
+
+
+def _step(number: int, text: str, width: float) -> list[Block]:
+    label = text_at(0, 0.76 * line_height(BODY), f"{number}", STEP)
+    blocks = bulleted(text, width=width, bullet=[label])
+    return [*blocks, space(1.4)]
+
+
+def _letters(appraisal: Appraisal, look: Look, width: float) -> list[Block]:
+    columns = scaled(
+        (
+            Column("", 8, style=CELL_STRONG),
+            Column("chart cell", 17),
+            Column("value", 10),
+            Column("lot", 74),
+            Column("id", 40),
+            Column("L*", 14, "right"),
+            Column("mark", 26),
+        ),
+        width,
+    )
+    return table(columns, [_letter_row(item, look) for item in appraisal.letters])
+
+
+def _letter_row(item: LetterAppraisal, look: Look) -> list[Cell]:
+    return [
+        item.letter,
+        Drawn(CHIP_MM, tuple(chip(0, 0, item, look))),
+        Drawn(CHIP_MM, tuple(grey_chip(0, 0, item))),
+        item.lot.name if item.lot else "no lot yet",
+        item.lot.id if item.lot else "–",
+        one_place(item.shade.value) if item.shade else "–",
+        mark_name(look.marks[item.letter]),
+    ]
+
+
+def _bands(appraisal: Appraisal, width: float) -> list[Block]:
+    columns = scaled(
+        (
+            Column("band", 62, style=CELL_STRONG),
+            Column("rounds", 26),
+            Column("repeat", 36),
+            Column("stitches in the round", 36),
+            Column("letters", 26),
+        ),
+        width,
+    )
+    rows = []
+    done = 0
+    for number, band in enumerate(appraisal.design.bands):
+        end = done + len(band.rounds)
+        rows.append(_band_row(appraisal, number, band, done, end))
+        done = end
+    return table(columns, rows)
+
+
+def _band_row(appraisal: Appraisal, number: int, band: Band, done: int, end: int) -> list[Cell]:
+    lengths = (len(band.rounds[0]), len(band.rounds[-1]))
+    counts = (appraisal.rounds[done].stitches, appraisal.rounds[end - 1].stitches)
+    letters = sorted({letter for line in band.rounds for letter in line.letters_in_use})
+    return [
+        band_title(appraisal, number),
+        f"{done + 1}" if end == done + 1 else f"{done + 1}–{end}",
+        f"{_from_to(*lengths)} × {band.times}",
+        _from_to(*counts),
+        " ".join(letters),
+    ]
+
+
+def _from_to(first: int, last: int) -> str:
+    return f"{first}" if first == last else f"{first} to {last}"
+
+
+def _sign(sign: Sign, width: float) -> Block:
+    height = CHIP_MM + 1.4
+    baseline = CHIP_MM / 2 + 1.2
+    return Block(
+        height,
+        (
+            *sign_chip(0, 0, sign.mark),
+            text_at(8, baseline, sign.name, STRONG),
+            text_at(42, baseline, sign.words, BODY, most=width - 42),
+        ),
+    )
+
+
+def _reading_notes(appraisal: Appraisal) -> str:
+    notes = [
+        (
+            "At the right of each round stand its number in the whole hat and its letters, ground first; at the left, "
+            "where it changes, the number of stitches in the whole round."
+        )
+    ]
+    if any(band.is_shaped for band in appraisal.design.bands):
+        notes.append(
+            "In shaped bands the numbers below count columns of the chart; blank room beside the cells is no stitch."
+        )
+    if signs_in(appraisal):
+        notes.append("A cell with a sign shows its letter's mark small, in the corner that the sign leaves.")
+    return " ".join(notes)

@@ -1,0 +1,201 @@
+"""The sheets' surface on ReportLab: one PDF, the same bytes for the same boxes."""
+
+from io import BytesIO
+from itertools import pairwise
+
+from reportlab.pdfgen.canvas import Canvas
+from reportlab.pdfgen.pathobject import PDFPathObject
+
+from chartmaker.sheets.boxes import Fills, Lines, Marks, Page, Style, Text
+from chartmaker.sheets.faces import Outline, house_face
+from chartmaker.sheets.ink import Ink
+from chartmaker.sheets.lines import MM_PER_PT
+from chartmaker.sheets.marks import Disc, Mark, Ring, Solid, Stroke
+from chartmaker.sheets.paper import Paper
+from chartmaker.sheets.text import CODE_PADDING_EM, CODE_SCALE, Run
+
+PT = 1 / MM_PER_PT
+"""Points in a millimetre."""
+LONGEST_METADATA = 400
+"""Characters of a title that the file's own data carry."""
+
+
+class PdfSurface:
+    """Draws on a ReportLab canvas; `finished` gives the bytes."""
+
+    def __init__(self, *, title: str, paper: Paper) -> None:
+        self._buffer = BytesIO()
+        house = house_face(bold=False)
+        self._canvas = Canvas(
+            self._buffer,
+            pagesize=(paper.width_mm * PT, paper.height_mm * PT),
+            invariant=1,
+            pageCompression=1,
+            initialFontName=house.fontName,  # type: ignore[arg-type]  # the stubs are wrong here: it is a name
+            lang="en",
+        )
+        self._canvas.setTitle(_storable(title))
+        self._canvas.setAuthor("")
+        self._canvas.setSubject("")
+        self._canvas.setCreator("Chartmaker")
+        self._height = 0.0
+        self._forms: dict[tuple[str, bool, float], str] = {}
+        self._font: tuple[str, float] | None = None
+        self._fill: Ink | None = None
+        self._stroke: tuple[Ink, float] | None = None
+
+    def begin_page(self, page: Page, paper: Paper) -> None:
+        """Start a page, with its bookmark."""
+        self._height = paper.height_mm * PT
+        self._font = self._fill = self._stroke = None
+        self._canvas.setLineCap(1)
+        self._canvas.setLineJoin(1)
+        if page.bookmark:
+            self._canvas.bookmarkPage(page.sheet)
+            self._canvas.addOutlineEntry(page.bookmark, page.sheet, level=0)
+
+    def end_page(self) -> None:
+        """Finish the page."""
+        self._canvas.showPage()
+
+    def finished(self) -> bytes:
+        """Finish the file and give its bytes."""
+        self._canvas.save()
+        return self._buffer.getvalue()
+
+    def text(self, box: Text) -> None:
+        """Write a line run by run."""
+        x, y = box.x * PT, self._height - box.baseline * PT
+        size = box.style.size_pt
+        self._fill_with(box.style.ink)
+        for run in box.runs:
+            if run.kind == "house":
+                self._write(run.text, x, y, size=size, bold=box.style.bold)
+            elif run.kind == "code":
+                self._frame_code(run, x, y, box)
+            elif run.outline:
+                self._fill_outline(run, run.outline, x, y, box.style)
+            x += run.advance_em * size
+
+    def fills(self, box: Fills) -> None:
+        """Fill rectangles as one path."""
+        self._fill_with(box.ink)
+        path = self._canvas.beginPath()
+        for left, top, width, height in box.rectangles:
+            path.rect(left * PT, self._height - (top + height) * PT, width * PT, height * PT)
+        self._canvas.drawPath(path, stroke=0, fill=1)
+
+    def lines(self, box: Lines) -> None:
+        """Draw lines as one path."""
+        self._stroke_with(box.ink, box.width * PT)
+        path = self._canvas.beginPath()
+        for x1, y1, x2, y2 in box.segments:
+            path.moveTo(x1 * PT, self._height - y1 * PT)
+            path.lineTo(x2 * PT, self._height - y2 * PT)
+        self._canvas.drawPath(path, stroke=1, fill=0)
+
+    def marks(self, box: Marks) -> None:
+        """Draw the filled parts of all marks as one path, and their lines as another."""
+        size = box.size * PT
+        filled, stroked = self._canvas.beginPath(), self._canvas.beginPath()
+        for x, y in box.centres:
+            _add_mark(box.mark, (x * PT, self._height - y * PT), size, filled=filled, stroked=stroked)
+        if any(isinstance(shape, Disc | Solid) for shape in box.mark.shapes):
+            self._fill_with(box.ink)
+            self._canvas.drawPath(filled, stroke=0, fill=1)
+        if any(isinstance(shape, Ring | Stroke) for shape in box.mark.shapes):
+            self._stroke_with(box.ink, box.mark.stroke * size)
+            self._canvas.drawPath(stroked, stroke=1, fill=0)
+
+    def _write(self, text: str, x: float, y: float, *, size: float, bold: bool) -> None:
+        font = house_face(bold=bold).fontName, size
+        if font != self._font:
+            self._canvas.setFont(*font)
+            self._font = font
+        self._canvas.drawString(x, y, text)
+
+    def _frame_code(self, run: Run, x: float, y: float, box: Text) -> None:
+        size = box.style.size_pt
+        pad = CODE_PADDING_EM * size
+        self._write(run.text, x + 2 * pad, y + 0.06 * size, size=CODE_SCALE * size, bold=box.style.bold)
+        self._stroke_with(box.style.ink, 0.04 * size)
+        self._canvas.rect(x + pad, y - 0.1 * size, run.advance_em * size - 2 * pad, 0.72 * size, stroke=1, fill=0)
+
+    def _fill_outline(self, run: Run, outline: Outline, x: float, y: float, style: Style) -> None:
+        """Draw a run of outlines, kept as a form so that a title costs its outlines once, with its text for readers."""
+        name = self._form_of(run, outline, bold=style.bold)
+        canvas = self._canvas
+        # ReportLab has no call for marked content; the operators are those of ISO 32000-1, 14.9.4.
+        canvas._code.append(f"/Span << /ActualText <{_hex(run.text)}> >> BDC")  # type: ignore[attr-defined]  # noqa: SLF001
+        canvas.saveState()
+        canvas.translate(x, y)
+        canvas.scale(style.size_pt, style.size_pt)
+        canvas.doForm(name)
+        canvas.restoreState()
+        canvas._code.append("EMC")  # type: ignore[attr-defined]  # noqa: SLF001
+
+    def _form_of(self, run: Run, outline: Outline, *, bold: bool) -> str:
+        key = run.text, bold, outline.advance_em
+        if key not in self._forms:
+            self._forms[key] = f"outline{len(self._forms)}"
+            self._canvas.beginForm(self._forms[key], -1, -2, outline.advance_em + 1, 3)
+            for glyph in outline.glyphs:
+                _add_glyph(self._canvas, glyph.commands, glyph.x_em, glyph.y_em)
+            self._canvas.endForm()
+            self._font = self._fill = self._stroke = None
+        return self._forms[key]
+
+    def _fill_with(self, ink: Ink) -> None:
+        if ink != self._fill:
+            self._canvas.setFillColorRGB(*ink)
+            self._fill = ink
+
+    def _stroke_with(self, ink: Ink, width: float) -> None:
+        if (ink, width) != self._stroke:
+            self._canvas.setStrokeColorRGB(*ink)
+            self._canvas.setLineWidth(width)
+            self._stroke = (ink, width)
+
+
+def _storable(title: str) -> str:
+    """Give a title as the file's own data can carry it: one line, without halves of surrogate pairs."""
+    line = " ".join(title[:LONGEST_METADATA].split())
+    return line.encode("utf-16", "replace").decode("utf-16")
+
+
+def _hex(text: str) -> str:
+    return ("\ufeff" + text).encode("utf-16-be", "replace").hex().upper()
+
+
+def _add_mark(
+    mark: Mark, centre: tuple[float, float], size: float, *, filled: PDFPathObject, stroked: PDFPathObject
+) -> None:
+    x, y = centre
+    for shape in mark.shapes:
+        if isinstance(shape, Disc | Ring):
+            path = filled if isinstance(shape, Disc) else stroked
+            path.circle(x + shape.centre[0] * size, y + shape.centre[1] * size, shape.radius * size)
+            continue
+        points = [(x + px * size, y + py * size) for px, py in shape.points]
+        path = filled if isinstance(shape, Solid) else stroked
+        path.moveTo(*points[0])
+        for _, point in pairwise(points):
+            path.lineTo(*point)
+        if isinstance(shape, Solid) or shape.is_closed:
+            path.close()
+
+
+def _add_glyph(canvas: Canvas, commands: tuple[tuple[str, tuple[float, ...]], ...], dx: float, dy: float) -> None:
+    """Fill one glyph; ReportLab rounds to six places, which em of 1 bear well."""
+    path = canvas.beginPath()
+    for verb, numbers in commands:
+        placed = [number + (dy if place % 2 else dx) for place, number in enumerate(numbers)]
+        if verb == "move":
+            path.moveTo(placed[0], placed[1])
+        elif verb == "line":
+            path.lineTo(placed[0], placed[1])
+        elif verb == "curve":
+            path.curveTo(placed[0], placed[1], placed[2], placed[3], placed[4], placed[5])
+        else:
+            path.close()
+    canvas.drawPath(path, stroke=0, fill=1, fillMode=1)

@@ -1,0 +1,170 @@
+"""The yarn sheet: what each letter takes, where it goes, and what the figures rest on."""
+
+from collections.abc import Iterator
+
+from chartmaker.appraisal import Appraisal, LetterAppraisal
+from chartmaker.knit.interval import Interval
+from chartmaker.sheets.boxes import Box, Marks
+from chartmaker.sheets.chart_cells import Look
+from chartmaker.sheets.flow import SMALL, Block, bulleted, fact, heading, paragraph, space
+from chartmaker.sheets.ink import ACCENT
+from chartmaker.sheets.legend import CHIP_MM, chip, look_of, lot_name
+from chartmaker.sheets.marks import OUT_OF_GAMUT
+from chartmaker.sheets.numbers import one_place
+from chartmaker.sheets.tables import CELL_STRONG, Cell, Column, Drawn, scaled, table
+
+HOW_TO_READ = (
+    "Low is a hat knitted tight with nothing wasted, likely is what to expect, high is loose knitting and generous "
+    "ends. Have the planned grams ready: the high end, and {reserve:g} % in reserve. Short is what the planned grams "
+    "exceed the weight on hand by."
+)
+BASIS_WORDS = {
+    "photo": "rests on a patch of a photo",
+    "approximate": "rests on a colour picked from a screen, which is approximate",
+    "predicted": "is predicted: the lot is not dyed yet",
+    "nothing": "has no reading",
+}
+"""What is said of shades that rest on less than a measurement, by the words of the report."""
+
+
+def yarn_blocks(appraisal: Appraisal, *, width: float) -> list[Block]:
+    """Lay out the yarn sheet."""
+    look = look_of(appraisal)
+    reserve = appraisal.design.allowances.reserve_percent
+    return [
+        heading("What each letter takes", width=width),
+        *table(_need_columns(width), [_need_row(item, look) for item in appraisal.letters]),
+        _total(appraisal, width),
+        space(2.5),
+        *paragraph(HOW_TO_READ.format(reserve=reserve), width=width),
+        *_shade_notes(appraisal, width),
+        heading("Where it goes, likely metres", width=width),
+        *table(_use_columns(width), [_use_row(item, look) for item in appraisal.letters]),
+        heading("What the figures rest on", width=width),
+        *(block for name, text in _facts(appraisal) for block in fact(name, text, width=width)),
+    ]
+
+
+def _need_columns(width: float) -> tuple[Column, ...]:
+    right = [
+        Column("stitches", 16, "right"),
+        *(Column(title, 14, "right") for title in ("m, low", "m, likely", "m, high", "g, low", "g, likely", "g, high")),
+        Column("g, planned", 16, "right", CELL_STRONG),
+        Column("g, on hand", 15, "right"),
+        Column("g, short", 13.5, "right", CELL_STRONG),
+    ]
+    return scaled((Column("", 6, style=CELL_STRONG), Column("", 8), Column("lot", 34, most_lines=3), *right), width)
+
+
+def _need_row(item: LetterAppraisal, look: Look) -> list[Cell]:
+    need = item.requirement
+    return [
+        item.letter,
+        _chip(item, look),
+        lot_name(item),
+        str(need.stitches),
+        *_three(need.metres),
+        *_three(need.grams),
+        one_place(need.planned_g),
+        one_place(need.on_hand_g),
+        one_place(need.short_g),
+    ]
+
+
+def _three(interval: Interval) -> tuple[str, str, str]:
+    return one_place(interval.low), one_place(interval.likely), one_place(interval.high)
+
+
+def _chip(item: LetterAppraisal, look: Look) -> Drawn:
+    boxes: list[Box] = list(chip(0, 0, item, look))
+    if item.shade and item.shade.is_out_of_gamut:
+        boxes.append(Marks(OUT_OF_GAMUT, ((CHIP_MM + 1.3, 1.2),), 2.2, ACCENT))
+    return Drawn(CHIP_MM, tuple(boxes))
+
+
+def _total(appraisal: Appraisal, width: float) -> Block:
+    needs = [item.requirement for item in appraisal.letters]
+    metres = sum((need.metres for need in needs), start=Interval(0.0, 0.0, 0.0))
+    grams = sum((need.grams for need in needs), start=Interval(0.0, 0.0, 0.0))
+    row: list[Cell] = [
+        "",
+        "",
+        "all letters",
+        str(sum(need.stitches for need in needs)),
+        *_three(metres),
+        *_three(grams),
+        one_place(sum(need.planned_g for need in needs)),
+        "",
+        one_place(sum(need.short_g for need in needs)),
+    ]
+    return table(_need_columns(width), [row])[1]
+
+
+def _use_columns(width: float) -> tuple[Column, ...]:
+    return scaled(
+        (
+            Column("", 6, style=CELL_STRONG),
+            Column("", 8),
+            Column("in stitches", 20, "right"),
+            Column("in floats", 18, "right"),
+            Column("in the rest", 18, "right"),
+            Column("the rest is", 112, most_lines=3),
+        ),
+        width,
+    )
+
+
+def _use_row(item: LetterAppraisal, look: Look) -> list[Cell]:
+    need = item.requirement
+    rest = ", ".join(f"{extra.what} {one_place(extra.cm.likely / 100)}" for extra in need.extras)
+    return [
+        item.letter,
+        _chip(item, look),
+        one_place(need.stitch_m.likely),
+        one_place(need.float_m.likely),
+        one_place(need.other_m.likely),
+        rest or "nothing",
+    ]
+
+
+def _shade_notes(appraisal: Appraisal, width: float) -> Iterator[Block]:
+    """Say of each patch what keeps it from being the lot's measured colour."""
+    for item in appraisal.letters:
+        shade = item.shade
+        if shade is None:
+            continue
+        if shade.is_out_of_gamut:
+            bullet = [Marks(OUT_OF_GAMUT, ((1.6, 2.4),), 2.4, ACCENT)]
+            text = f"{item.letter}, {lot_name(item)}: outside what paper and screen can show; the patch is the nearest."
+            yield from bulleted(text, width=width, bullet=bullet, style=SMALL)
+        words = BASIS_WORDS.get(
+            shade.rests_on, "rests on one reading, so its spread is assumed" if shade.is_lone else ""
+        )
+        if words:
+            yield from paragraph(f"{item.letter}, {lot_name(item)}: its shade {words}.", width=width, style=SMALL)
+
+
+def _facts(appraisal: Appraisal) -> Iterator[tuple[str, str]]:
+    design = appraisal.design
+    gauge, hat, allowances = design.gauge, design.hat, design.allowances
+    loop = appraisal.loop
+    sources = {"swatch": "from the swatch", "gauge": "from gauge, by Munden's relation for wool"}
+    span = f"({loop.cm.low:.3f} to {loop.cm.high:.3f})"
+    yield "Loop length", f"{loop.cm.likely:.3f} cm a stitch {span}, {sources[loop.source]}"
+    yield "Gauge", f"{gauge.stitches_per_10cm:g} stitches and {gauge.rounds_per_10cm:g} rounds in 10 cm"
+    yield "Head and ease", f"{hat.head_cm:g} cm, {hat.ease_percent:+g} % wanted: {one_place(hat.wanted_cm)} cm"
+    around = f"{one_place(appraisal.circumference_cm)} cm round ({appraisal.cast_on_stitches} stitches)"
+    yield "Size", f"{around}, {one_place(appraisal.height_cm)} cm high"
+    yield "Grist", "; ".join(_grists(appraisal))
+    yield "Tails", f"{allowances.tail_cm:g} cm at each start and each end of a strand"
+    yield "Floats", f"{allowances.float_slack_percent:g} % longer than the stitches that they pass"
+    yield "Strands", f"carried up behind at most {allowances.carry_up_rounds} rounds of rest, else cut and joined anew"
+    yield "Reserve", f"{allowances.reserve_percent:g} % on top of the high end"
+
+
+def _grists(appraisal: Appraisal) -> Iterator[str]:
+    by_grist: dict[float, list[str]] = {}
+    for item in appraisal.letters:
+        by_grist.setdefault(item.requirement.metres_per_100g, []).append(item.letter)
+    for grist, letters in by_grist.items():
+        yield f"{grist:g} m in 100 g ({', '.join(letters)})"
