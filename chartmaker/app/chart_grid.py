@@ -23,7 +23,7 @@ GHOST_CODE = 26
 """Added to a letter's code where the stitch belongs to a neighbour of the live repeat."""
 NO_STITCH = 52
 """Code of a place that no stitch covers."""
-WIDEST_GHOST = 12
+WIDEST_GHOST = 8
 
 
 @dataclass(frozen=True, slots=True)

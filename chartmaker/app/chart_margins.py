@@ -6,7 +6,7 @@ from itertools import groupby
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPalette
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPalette
 
 from chartmaker.app.chart_frame import BOTTOM, LEFT, RIGHT, TOP, ChartFrame
 from chartmaker.app.words import tr
@@ -64,7 +64,7 @@ def _paint_round_numbers(painter: QPainter, frame: ChartFrame, palette: QPalette
             mark = QRectF(width - RIGHT + 2, top + height / 2 - 8, RIGHT - 4, 16)
             painter.fillRect(mark, palette.color(QPalette.ColorRole.Highlight))
             painter.setPen(palette.color(QPalette.ColorRole.HighlightedText))
-        elif (row + 1) % step or abs(row - current_row) * height < 14:
+        elif (row + 1) % step or abs(row - current_row) * height < 12:
             continue
         else:
             painter.setPen(palette.color(QPalette.ColorRole.WindowText))
@@ -96,7 +96,6 @@ def _paint_band_names(painter: QPainter, frame: ChartFrame, design: Design) -> N
     area = frame.area
     painter.save()
     painter.setClipRect(QRectF(0, TOP, LEFT, area.height()))
-    bold = QFont(painter.font())
     for band, group in groupby(range(len(frame.grid.rows)), key=lambda row: frame.grid.rows[row].band):
         rows = list(group)
         top = max(frame.row_span(rows[-1])[0], area.top())
@@ -107,7 +106,10 @@ def _paint_band_names(painter: QPainter, frame: ChartFrame, design: Design) -> N
         painter.fillRect(QRectF(LEFT - 4, top + 2, 1.5, bottom - top - 4), painter.pen().color())
         text = f"{design.bands[band].name} × {design.bands[band].times}"
         room = bottom - top - 6
-        elided = QFontMetricsF(bold).elidedText(text, Qt.TextElideMode.ElideRight, room)
+        metrics = QFontMetricsF(painter.font())
+        if metrics.horizontalAdvance(text) > room:
+            text = design.bands[band].name
+        elided = metrics.elidedText(text, Qt.TextElideMode.ElideRight, room)
         painter.save()
         painter.translate(QPointF(0, bottom - 3))
         painter.rotate(-90)

@@ -20,8 +20,8 @@ if TYPE_CHECKING:
     from chartmaker.app.open_design import OpenDesign
     from chartmaker.model.design import Design
 
-COMFORTABLE_PX = 20
-"""Stitch width, in window units, that a chart is first shown at where it fits."""
+SMALLEST_AT_FIRST, COMFORTABLE = 15, 22
+"""Stitch widths, in window units, that a chart is first shown at: the larger where it fits, never below the smaller."""
 
 
 class ChartView(QAbstractScrollArea):
@@ -106,12 +106,20 @@ class ChartView(QAbstractScrollArea):
         frame, best = self.frame, 0
         for index, size in enumerate(self._sizes):
             width = size.width / frame.pixel_ratio
-            if width <= 8 or (width <= COMFORTABLE_PX and not replace(frame, size=size).reach[0]):
+            if width <= SMALLEST_AT_FIRST or (width <= COMFORTABLE and not replace(frame, size=size).reach[0]):
                 best = index
         self._take_size(best, frame.area.center())
         self.verticalScrollBar().setValue(self.verticalScrollBar().maximum())
-        reach = self.horizontalScrollBar().maximum()
-        self.horizontalScrollBar().setValue(reach)
+        self._show_live_repeat()
+
+    def _show_live_repeat(self) -> None:
+        """Scroll sideways so that the live repeat stands in the middle, or its stitch 1 at the right if it is wider."""
+        frame, bar = self.frame, self.horizontalScrollBar()
+        left, right = frame.box(0, self._grid.width - 1).left(), frame.box(0, 0).right()
+        if right - left < frame.area.width():
+            bar.setValue(bar.value() + round((left + right) / 2 - frame.area.center().x()))
+        else:
+            bar.setValue(bar.value() + round(right + 4 * frame.cell.width() - frame.area.right()))
 
     def _take_size(self, index: int, at: QPointF) -> None:
         before = self.frame

@@ -15,13 +15,14 @@ from PySide6.QtGui import QColor, QImage, QPainter
 
 from chartmaker.app import shades
 from chartmaker.app.chart_grid import GHOST_CODE, NO_STITCH, ChartGrid
-from chartmaker.app.signs import draw_letter_sign, draw_shaping_sign, draw_text_sign
+from chartmaker.app.signs import draw_letter, draw_mark, draw_shaping, letter_marks
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
 
     from chartmaker.app.chart_grid import Row
     from chartmaker.appraisal import Appraisal
+    from chartmaker.sheets.marks import Mark
 
 LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
 SMALLEST_SIGN_PX = 6
@@ -37,16 +38,16 @@ class Look:
     view: str
     colours: tuple[QColor, ...]
     """One for each code of a `ChartGrid`."""
-    signed: str
-    """Letters drawn with a sign."""
+    signed: tuple[tuple[str, Mark | None], ...]
+    """Letters drawn with a mark, or written where it is None."""
 
     @classmethod
     def of(cls, appraisal: Appraisal, view: str) -> Look:
         """Make the look of an appraised design under "shade", "value" or "symbols"."""
         live = [shades.letter_colour(appraisal, letter, view=view) for letter in LETTERS]
         colours = (*live, *map(shades.ghosted, live), shades.SURROUND)
-        unknown = "".join(entry.letter for entry in appraisal.letters if entry.shade is None)
-        return cls(view, colours, LETTERS if view == "symbols" else unknown)
+        unknown = tuple((entry.letter, None) for entry in appraisal.letters if entry.shade is None)
+        return cls(view, colours, tuple(letter_marks(appraisal).items()) if view == "symbols" else unknown)
 
 
 class FabricPainter:
@@ -56,7 +57,7 @@ class FabricPainter:
         self.grid = grid
         self.look = look
         self._image = QImage()
-        self._stamps: dict[tuple[int, int, str, str], NDArray[np.uint8]] = {}
+        self._stamps: dict[tuple[int, int, tuple[tuple[str, Mark | None], ...]], NDArray[np.uint8]] = {}
         self.take(grid, look)
 
     def take(self, grid: ChartGrid, look: Look) -> None:
@@ -109,24 +110,15 @@ class FabricPainter:
 
     def _stamps_for(self, width: int, height: int) -> NDArray[np.uint8]:
         """Give the opacity of ink for every code, `(codes, height, width)`, as one cell shows it."""
-        key = (width, height, self.look.view, self.look.signed)
+        key = (width, height, self.look.signed)
         if key not in self._stamps:
             stamps = np.zeros((NO_STITCH + 1, height, width), np.uint8)
-            for letter in self.look.signed:
+            for letter, mark in self.look.signed:
                 code = ord(letter) - ord("A")
-                stamps[code] = self._stamp(letter, width, height)
+                stamps[code] = _stamp(letter, mark, width, height)
                 stamps[code + GHOST_CODE] = (stamps[code] * shades.GHOST_SHARE).astype(np.uint8)
             self._stamps = {key: stamps}
         return self._stamps[key]
-
-    def _stamp(self, letter: str, width: int, height: int) -> NDArray[np.uint8]:
-        image = QImage(width, height, QImage.Format.Format_ARGB32_Premultiplied)
-        image.fill(Qt.GlobalColor.transparent)
-        painter = QPainter(image)
-        draw = draw_letter_sign if self.look.view == "symbols" else draw_text_sign
-        draw(painter, QRectF(0, 0, width, height), letter, QColor(0, 0, 0))
-        painter.end()
-        return np.frombuffer(bytes(image.constBits()), np.uint8).reshape(height, width, 4)[:, :, 3]
 
     def _paint_shaping(self, painter: QPainter, origin: QPointF, part: QRectF, cell: QSizeF) -> None:
         left, top = int(part.x()), int(part.y())
@@ -140,7 +132,7 @@ class FabricPainter:
                 cell.height(),
             )
             ink = shades.ink_on(self.look.colours[codes[line, place]])
-            draw_shaping_sign(painter, box, int(shaping[line, place]), ink)
+            draw_shaping(painter, box, int(shaping[line, place]), ink)
 
     def _paint_lines(self, painter: QPainter, origin: QPointF, part: QRectF, cell: QSizeF, pixel_ratio: float) -> None:
         """Draw a line around each live stitch, heavier ones at each fifth and tenth, and the repeat's outline."""
@@ -159,12 +151,26 @@ class FabricPainter:
         return [list(group) for _, group in groupby(rows, key=lambda number: _span(self.grid.rows[number]))]
 
 
+def _stamp(letter: str, mark: Mark | None, width: int, height: int) -> NDArray[np.uint8]:
+    """Give the opacity of a letter's sign, `(height, width)`."""
+    image = QImage(width, height, QImage.Format.Format_ARGB32_Premultiplied)
+    image.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(image)
+    box, ink = QRectF(0, 0, width, height), QColor(0, 0, 0)
+    if mark is None:
+        draw_letter(painter, box, letter, ink)
+    else:
+        draw_mark(painter, box, mark, ink)
+    painter.end()
+    return np.frombuffer(bytes(image.constBits()), np.uint8).reshape(height, width, 4)[:, :, 3]
+
+
 def _span(row: Row) -> tuple[int, int, int]:
     return row.band, row.offset, row.length
 
 
 FINE = QColor(119, 119, 119, 150)
-FIFTH = QColor(70, 70, 70, 230)
+FIFTH = QColor(20, 20, 20, 210)
 TENTH = QColor(20, 20, 20)
 
 

@@ -53,10 +53,10 @@ def bows(appraisal: Appraisal, placed: tuple[Rung, ...]) -> tuple[Bow, ...]:
     ]
     longest = max((pair.drawn_cm for pair in drawn), default=1.0)
     return tuple(
-        Bow(
-            pair,
-            *sorted((by_letter[letter] for letter in pair.letters), key=lambda rung: -rung.value),
-            max(THINNEST, THICKEST * pair.drawn_cm / longest),
-        )
-        for pair in sorted(drawn, key=lambda pair: -pair.drawn_cm)
+        _bow(pair, by_letter, longest) for pair in sorted(drawn, key=lambda pair: (-pair.drawn_cm, pair.letters))
     )
+
+
+def _bow(pair: PairAppraisal, by_letter: dict[str, Rung], longest: float) -> Bow:
+    high, low = sorted((by_letter[letter] for letter in pair.letters), key=lambda rung: -rung.value)
+    return Bow(pair, high, low, max(THINNEST, THICKEST * pair.drawn_cm / longest))

@@ -55,7 +55,7 @@ class LedgerColumn(RoundColumn):
             return
         painter.setPen(ink)
         text = "?" if entry.grade == "" else ""
-        if entry.value_difference is not None:
+        if entry.value_difference is not None and entry.grade != "plain":
             text = number(entry.value_difference)
         _write(painter, _level(box, NUMBER), text, RIGHT)
         _write(painter, _level(box, SIGN), GRADE_SIGNS.get(entry.grade, ""), CENTRE, is_bold=True)
@@ -76,7 +76,7 @@ class LedgerColumn(RoundColumn):
         limits = self.document.design.limits
         for limit in (limits.value_soft, limits.value_clear):
             painter.fillRect(QRectF(_along(limit), box.top(), 1, box.height()), faint)
-        if entry.value_difference is None:
+        if entry.value_difference is None or entry.grade == "plain":
             return
         bar = QRectF(BAR_LEFT, top, _along(entry.value_difference) - BAR_LEFT, height)
         solid = QColor(ink)
@@ -98,14 +98,14 @@ class LedgerColumn(RoundColumn):
         parts = [tr("Round {0} of {1}, {2} stitches").format(entry.number, entry.band_name, entry.stitches)]
         if not entry.meets:
             parts.append(tr("! does not meet the round below"))
-        if entry.value_difference is not None and entry.value_difference_low is not None:
+        if entry.grade == "plain":
+            parts.append(tr("plain, one letter"))
+        elif entry.value_difference is not None and entry.value_difference_low is not None:
             parts.append(
                 tr("value differs by {0}, at least {1}: {2}").format(
                     number(entry.value_difference, 1), number(entry.value_difference_low, 1), tr(entry.grade)
                 )
             )
-        elif entry.grade == "plain":
-            parts.append(tr("plain, one letter"))
         else:
             parts.append(tr("? a shade is not known"))
         if entry.longest_float_stitches:

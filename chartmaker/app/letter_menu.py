@@ -26,6 +26,9 @@ def patch(painter: QPainter, box: QRectF, colour: QColor, text: str = "", *, is_
     painter.setBrush(colour)
     painter.drawRect(box)
     painter.setPen(ink_on(colour))
+    font = painter.font()
+    font.setPixelSize(max(6, min(13, round(box.height() - 1))))
+    painter.setFont(font)
     painter.drawText(box, Qt.AlignmentFlag.AlignCenter, text)
     painter.restore()
 

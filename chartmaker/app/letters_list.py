@@ -66,6 +66,12 @@ class LettersList(QScrollArea):
         """Give the box of a letter's lots."""
         return self._boxes[letter]
 
+    def show_letter(self, letter: str) -> None:
+        """Bring a letter's box into sight and give it the keys."""
+        if letter in self._boxes:
+            self.ensureWidgetVisible(self._boxes[letter])
+            self._boxes[letter].setFocus()
+
     def refresh(self) -> None:
         """Follow the design; boxes are made anew only where letters come or go."""
         design, palette = self.document.design, self.document.palette

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from chartmaker.app.words import number, tr
+from chartmaker.app.words import grams, number, tr
 from chartmaker.shade.lots import shade_of
 
 if TYPE_CHECKING:
@@ -28,7 +28,7 @@ class LotEntry:
         """Value, name and weight in one line."""
         value = "–" if self.shade is None else number(self.shade.value)
         planned = tr(", planned") if self.lot.planned else ""
-        return tr("{0}   {1}, {2} g{3}").format(value, self.lot.name, number(self.lot.on_hand_g), planned)
+        return tr("{0}   {1}, {2} g{3}").format(value, self.lot.name, grams(self.lot.on_hand_g), planned)
 
 
 def lot_entries(design: Design, palette: Palette | None) -> tuple[LotEntry, ...]:

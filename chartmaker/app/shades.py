@@ -6,6 +6,8 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtGui import QColor
 
+from chartmaker.shade import screen
+
 if TYPE_CHECKING:
     from chartmaker.appraisal import Appraisal
     from chartmaker.shade.lot_shade import LotShade
@@ -21,12 +23,9 @@ GHOST_SHARE = 0.42
 
 
 def grey_of(value: float) -> QColor:
-    """Give the neutral grey whose CIE L* is `value`, by CIE 15 and IEC 61966-2-1."""
-    root = (value + 16) / 116
-    luminance = root**3 if value > 8 else value / 903.3
-    level = 12.92 * luminance if luminance <= 0.0031308 else 1.055 * luminance ** (1 / 2.4) - 0.055
-    byte = round(255 * min(max(level, 0.0), 1.0))
-    return QColor(byte, byte, byte)
+    """Give the neutral grey whose CIE L* is `value`."""
+    level = int(screen.grey_of(value))
+    return QColor(level, level, level)
 
 
 def colour_of(shade: LotShade | None) -> QColor:

@@ -8,6 +8,11 @@ def tr(text: str) -> str:
     return QCoreApplication.translate("chartmaker", text)
 
 
+def grams(value: float) -> str:
+    """Write a weight in grams, to the tenth below 10 g."""
+    return number(value, 1 if 0 < abs(value) < 9.95 else 0)
+
+
 def number(value: float, digits: int = 0) -> str:
     """Write a number with a fixed count of digits, and a true minus sign."""
     return f"{value:.{digits}f}".replace("-", "−")

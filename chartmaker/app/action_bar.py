@@ -1,0 +1,123 @@
+"""Makes Qt's actions, menus and tool bar from the action table, and keeps them up to date."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, Qt
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QMenu, QSizePolicy, QToolBar, QToolButton, QWidget
+
+from chartmaker.app.actions import ACTIONS, ON_A_CHIP, TOOL_BAR, WITH_TEXT, Action
+from chartmaker.app.icons import icon
+from chartmaker.app.words import tr
+
+if TYPE_CHECKING:
+    from chartmaker.app.window import Window
+
+
+class ActionBar(QObject):
+    """Holds one Qt action for each entry of the table."""
+
+    def __init__(self, window: Window) -> None:
+        super().__init__(window)
+        self._window = window
+        self.made = {action.id: self._make(action) for action in ACTIONS}
+        self._recent = QMenu(tr("Open &recent"), window)
+        self._recent.aboutToShow.connect(self._list_recent)
+        self._make_menus()
+        self._fill_tool_bar(window.chart.tools)
+        window.chart.shading.row_actions = tuple(self.made[name] for name in ON_A_CHIP)
+        self.refresh()
+
+    def __getitem__(self, name: str) -> QAction:
+        """Give the Qt action of an entry."""
+        return self.made[name]
+
+    def refresh(self) -> None:
+        """Bring what can be done now, and what is on, up to date."""
+        for action in ACTIONS:
+            made = self.made[action.id]
+            made.setEnabled(action.enabled(self._window))
+            if action.checked is not None:
+                made.setChecked(action.checked(self._window))
+        stack = self._window.document.stack
+        for name, text, what in (
+            ("edit.undo", tr("&Undo"), stack.undoText()),
+            ("edit.redo", tr("&Redo"), stack.redoText()),
+        ):
+            self.made[name].setText(f"{text} {_lowered(what)}".strip().replace("&&", "&"))
+            self.made[name].setToolTip(_tip(self.made[name]))
+
+    def _make(self, action: Action) -> QAction:
+        made = QAction(tr(action.text), self._window)
+        made.setObjectName(action.id)
+        made.setShortcuts([QKeySequence(key) for key in action.keys])
+        made.setCheckable(action.checked is not None)
+        if action.icon:
+            made.setIcon(icon(action.icon, self._window.palette()))
+        made.triggered.connect(lambda _checked=False: self._run(action))
+        made.setToolTip(_tip(made))
+        if action.where == "window":
+            self._window.addAction(made)
+        else:
+            made.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+            self._window.chart.canvas.addAction(made)
+            if action.where == "chart":
+                self._window.chart.shading.addAction(made)
+        return made
+
+    def _run(self, action: Action) -> None:
+        action.run(self._window)
+        self.refresh()
+
+    def _make_menus(self) -> None:
+        bar = self._window.menuBar()
+        menus: dict[str, QMenu] = {}
+        for action in ACTIONS:
+            menu = menus.get(action.menu)
+            if menu is None:
+                # On the heap of the bar, so that it lives as long as the window.
+                menu = menus[action.menu] = QMenu(tr(f"&{action.menu}"), bar)
+                menu.setToolTipsVisible(True)
+                bar.addMenu(menu)
+            if action.begins_group:
+                menu.addSeparator()
+            menu.addAction(self.made[action.id])
+            if action.id == "file.open":
+                menu.addMenu(self._recent)
+
+    def _list_recent(self) -> None:
+        self._recent.clear()
+        for path in self._window.filing.recent():
+            entry = self._recent.addAction(str(path).replace("&", "&&"))
+            entry.triggered.connect(lambda _checked=False, path=path: self._window.filing.open_recent(path))
+        if self._recent.isEmpty():
+            self._recent.addAction(tr("Nothing opened yet")).setEnabled(False)
+
+    def _fill_tool_bar(self, bar: QToolBar) -> None:
+        for number, group in enumerate(TOOL_BAR):
+            if number == len(TOOL_BAR) - 1:
+                gap = QWidget()
+                gap.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
+                bar.addWidget(gap)
+            elif number:
+                bar.addSeparator()
+            for name in group:
+                bar.addAction(self.made[name])
+                button = bar.widgetForAction(self.made[name])
+                if isinstance(button, QToolButton):
+                    button.setAccessibleName(next(entry.plain_text for entry in ACTIONS if entry.id == name))
+                    if name in WITH_TEXT:
+                        button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+
+
+def _tip(action: QAction) -> str:
+    keys = ", ".join(key.toString(QKeySequence.SequenceFormat.NativeText) for key in action.shortcuts())
+    text = action.text().replace("&", "").rstrip("…")
+    return f"{text} ({keys})" if keys else text
+
+
+def _lowered(text: str) -> str:
+    """Begin small after another word, unless the text begins with a letter's name."""
+    return text[:1].lower() + text[1:] if text[1:2].islower() else text

@@ -1,0 +1,273 @@
+"""The table of everything that can be done in the window; menus, tool bar and the list of keys are made from it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Literal
+
+from chartmaker.model.stitches import Part
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from chartmaker.app.window import Window
+
+Where = Literal["window", "chart", "canvas"]
+
+
+def _always(_window: Window) -> bool:
+    return True
+
+
+def _on_chart(window: Window) -> bool:
+    return window.page == "chart"
+
+
+@dataclass(frozen=True, slots=True)
+class Action:
+    """One thing that can be done."""
+
+    id: str
+    menu: str
+    text: str
+    """As menus show it; & marks its key in the menu."""
+    keys: tuple[str, ...]
+    run: Callable[[Window], object]
+    enabled: Callable[[Window], bool] = _always
+    checked: Callable[[Window], bool] | None = None
+    """Set for what is on or off."""
+    where: Where = "window"
+    """Which control must have the keyboard for its key to act: single letters belong to the chart alone."""
+    icon: str = ""
+    begins_group: bool = False
+    """Whether a line stands above it in its menu."""
+
+    @property
+    def plain_text(self) -> str:
+        """Its text without marks."""
+        return self.text.replace("&", "").rstrip("…")
+
+
+def _tool(name: str, text: str, key: str, *, begins_group: bool = False) -> Action:
+    return Action(
+        f"tool.{name}",
+        "Draw",
+        text,
+        (key,),
+        lambda window: window.chart.canvas.take_tool(name),
+        _on_chart,
+        lambda window: window.chart.canvas.hand.tool.name == name,
+        "canvas",
+        name,
+        begins_group,
+    )
+
+
+def _part(part: Part, text: str, key: str, *, begins_group: bool = False) -> Action:
+    return Action(
+        f"part.{part.name.lower()}",
+        "Draw",
+        text,
+        (key,),
+        lambda window: window.chart.canvas.take_part(part),
+        _on_chart,
+        lambda window: window.chart.canvas.hand.part == part,
+        "canvas",
+        part.name.lower(),
+        begins_group,
+    )
+
+
+def _view(view: str, text: str, key: str) -> Action:
+    return Action(
+        f"view.{view}",
+        "View",
+        text,
+        (key,),
+        lambda window: window.show_view(view),
+        _on_chart,
+        lambda window: window.chart.canvas.view == view,
+        "chart",
+    )
+
+
+def _page(name: str, text: str, key: str, *, begins_group: bool = False) -> Action:
+    return Action(
+        f"page.{name}",
+        "View",
+        text,
+        (key,),
+        lambda window: window.show_page(name),
+        checked=lambda window: window.page == name,
+        begins_group=begins_group,
+    )
+
+
+ACTIONS: tuple[Action, ...] = (
+    Action("file.new", "File", "&New", ("Ctrl+N",), lambda window: window.filing.new()),
+    Action("file.open", "File", "&Open…", ("Ctrl+O",), lambda window: window.filing.open()),
+    Action(
+        "file.palette",
+        "File",
+        "Open &palette…",
+        ("Ctrl+Shift+O",),
+        lambda window: window.filing.open_palette(),
+    ),
+    Action("file.save", "File", "&Save", ("Ctrl+S",), lambda window: window.save(), begins_group=True),
+    Action("file.save_as", "File", "Save &as…", ("Ctrl+Shift+S",), lambda window: window.save_as()),
+    Action(
+        "file.picture",
+        "File",
+        "Export p&icture…",
+        ("Ctrl+E",),
+        lambda window: window.export_picture(),
+        begins_group=True,
+    ),
+    Action("file.print", "File", "P&rint to PDF…", ("Ctrl+P",), lambda window: window.print_pdf()),
+    Action("file.quit", "File", "&Quit", ("Ctrl+Q",), lambda window: window.close(), begins_group=True),
+    Action(
+        "edit.undo",
+        "Edit",
+        "&Undo",
+        ("Ctrl+Z",),
+        lambda window: window.undo(),
+        lambda window: window.document.stack.canUndo(),
+        icon="undo",
+    ),
+    Action(
+        "edit.redo",
+        "Edit",
+        "&Redo",
+        ("Ctrl+Shift+Z", "Ctrl+Y"),
+        lambda window: window.redo(),
+        lambda window: window.document.stack.canRedo(),
+        icon="redo",
+    ),
+    Action(
+        "shading.choose",
+        "Edit",
+        "Choose the &letter here",
+        ("Ctrl+L",),
+        lambda window: window.chart.shading.choose_letter(),
+        _on_chart,
+        begins_group=True,
+    ),
+    Action(
+        "shading.fill_up",
+        "Edit",
+        "Fill up to the band's end",
+        ("Ctrl+Shift+Up",),
+        lambda window: window.chart.shading.fill_to_band_end(upwards=True),
+        _on_chart,
+    ),
+    Action(
+        "shading.fill_down",
+        "Edit",
+        "Fill down to the band's end",
+        ("Ctrl+Shift+Down",),
+        lambda window: window.chart.shading.fill_to_band_end(upwards=False),
+        _on_chart,
+    ),
+    Action(
+        "shading.swap",
+        "Edit",
+        "S&wap ground and figure",
+        ("Ctrl+Shift+W",),
+        lambda window: window.chart.shading.swap_here(),
+        _on_chart,
+    ),
+    Action(
+        "shading.mirror",
+        "Edit",
+        "&Mirror the shading upwards about this round",
+        ("Ctrl+M",),
+        lambda window: window.chart.shading.mirror_here(),
+        _on_chart,
+    ),
+    _tool("draw", "&Draw", "D"),
+    _tool("line", "&Line", "L"),
+    _tool("pick", "&Pick the part", "P"),
+    _part(Part.GROUND, "&Ground", "G", begins_group=True),
+    _part(Part.FIGURE, "&Figure", "F"),
+    _part(Part.THIRD, "&Third", "T"),
+    Action(
+        "draw.ground_here",
+        "Draw",
+        "Ground at the &cursor",
+        ("X",),
+        lambda window: window.chart.canvas.draw_ground_here(),
+        _on_chart,
+        where="canvas",
+        begins_group=True,
+    ),
+    _view("shade", "&Shade", "1"),
+    _view("value", "&Grey value", "2"),
+    _view("symbols", "S&ymbols", "3"),
+    Action(
+        "view.zoom_in",
+        "View",
+        "Zoom &in",
+        ("Ctrl++", "Ctrl+="),
+        lambda window: window.chart.canvas.zoom(1),
+        _on_chart,
+        icon="zoom-in",
+        begins_group=True,
+    ),
+    Action(
+        "view.zoom_out",
+        "View",
+        "Zoom &out",
+        ("Ctrl+-",),
+        lambda window: window.chart.canvas.zoom(-1),
+        _on_chart,
+        icon="zoom-out",
+    ),
+    Action(
+        "view.fit",
+        "View",
+        "&Fit the whole chart",
+        ("Ctrl+0",),
+        lambda window: window.chart.canvas.fit(),
+        _on_chart,
+        icon="fit",
+    ),
+    _page("lots", "&Lots", "Ctrl+1", begins_group=True),
+    _page("hat", "&Hat", "Ctrl+2"),
+    _page("chart", "&Chart", "Ctrl+3"),
+    _page("yarn", "&Yarn", "Ctrl+4"),
+    _page("baths", "&Baths", "Ctrl+5"),
+    Action("findings.next", "Findings", "&Next finding", ("F8",), lambda window: window.findings.go(1)),
+    Action("findings.previous", "Findings", "&Previous finding", ("Shift+F8",), lambda window: window.findings.go(-1)),
+    Action(
+        "findings.mend",
+        "Findings",
+        "&Give the lot that mends it",
+        ("Ctrl+F8",),
+        lambda window: window.findings.apply_remedy(),
+        lambda window: window.findings.has_remedy,
+    ),
+    Action(
+        "findings.fold",
+        "Findings",
+        "&Show or hide the list",
+        ("F9",),
+        lambda window: window.findings.toggle(),
+        begins_group=True,
+    ),
+    Action("help.keys", "Help", "&Keys", ("F1",), lambda window: window.show_keys()),
+    Action("help.about", "Help", "&About Chartmaker", (), lambda window: window.show_about()),
+)
+"""In the order of the menus."""
+
+TOOL_BAR: tuple[tuple[str, ...], ...] = (
+    ("edit.undo", "edit.redo"),
+    ("tool.draw", "tool.line", "tool.pick"),
+    ("part.ground", "part.figure", "part.third"),
+    ("view.zoom_in", "view.zoom_out", "view.fit"),
+    ("view.shade", "view.value", "view.symbols"),
+)
+"""Groups of the chart's tool bar; the last stands at its right end."""
+WITH_TEXT = ("part.ground", "part.figure", "part.third", "view.shade", "view.value", "view.symbols")
+"""Shown with their words in the tool bar."""
+ON_A_CHIP = ("shading.choose", "shading.fill_up", "shading.fill_down", "shading.swap", "shading.mirror")
+"""The menu of a chip."""

@@ -1,0 +1,113 @@
+"""The chart page: value ladder and letters, the chart, and what belongs to each round, side by side."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QScrollBar, QSplitter, QToolBar, QVBoxLayout, QWidget
+
+from chartmaker.app.chart_canvas import ChartCanvas
+from chartmaker.app.ledger_column import LedgerColumn
+from chartmaker.app.letters_list import LettersList
+from chartmaker.app.shading_column import ShadingColumn
+from chartmaker.app.value_ladder import ValueLadder
+from chartmaker.app.words import tr
+
+if TYPE_CHECKING:
+    from chartmaker.app.open_design import OpenDesign
+    from chartmaker.checks.finding import Place
+
+SIDE_WIDTH = 236
+
+
+class ChartPage(QWidget):
+    """Puts the controls of the chart together; each of them lives in a file of its own."""
+
+    def __init__(self, document: OpenDesign, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.document = document
+        self.canvas = ChartCanvas(document)
+        self.shading = ShadingColumn(self.canvas)
+        self.ledger = LedgerColumn(self.canvas)
+        self.ladder = ValueLadder(document)
+        self.letters = LettersList(document)
+        self.tools = QToolBar(tr("Chart tools"))
+        self.tools.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonIconOnly)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(0)
+        layout.addWidget(self.tools)
+        layout.addWidget(self._columns(), 1)
+
+    def show_view(self, view: str) -> None:
+        """Show shades, grey values or symbols, in the chart and on the ladder."""
+        self.canvas.show_view(view)
+        self.ladder.show_grey(is_grey=view != "shade")
+        self.shading.update()
+
+    def lead_to(self, place: Place) -> None:
+        """Make the place of a finding the current one."""
+        if place.round is not None:
+            self.canvas.go_to(place.round, place.stitch or 0)
+            self.canvas.setFocus()
+        elif place.letters:
+            self.letters.show_letter(place.letters[0])
+
+    def _columns(self) -> QSplitter:
+        splitter = QSplitter(Qt.Orientation.Horizontal)
+        splitter.setChildrenCollapsible(False)
+        splitter.addWidget(self._left_side())
+        splitter.addWidget(self._right_side())
+        splitter.setStretchFactor(1, 1)
+        splitter.setSizes([SIDE_WIDTH, 1000])
+        return splitter
+
+    def _left_side(self) -> QSplitter:
+        side = QSplitter(Qt.Orientation.Vertical)
+        side.setChildrenCollapsible(False)
+        side.addWidget(_titled(tr("Value, L*"), self.ladder))
+        side.addWidget(_titled(tr("Letters and lots"), self.letters))
+        side.setStretchFactor(0, 3)
+        side.setStretchFactor(1, 2)
+        side.setSizes([300, 220])
+        side.setMinimumWidth(SIDE_WIDTH)
+        return side
+
+    def _right_side(self) -> QWidget:
+        """Put the chart and the columns level with it together, one scroll bar to all."""
+        inside = QWidget()
+        row = QHBoxLayout(inside)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(0)
+        bar = QScrollBar(Qt.Orientation.Vertical)
+        bar.setAccessibleName(tr("Scroll the chart"))
+        own = self.canvas.verticalScrollBar()
+        self.canvas.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        own.rangeChanged.connect(lambda low, high: _follow(bar, own, low, high))
+        own.valueChanged.connect(bar.setValue)
+        bar.valueChanged.connect(own.setValue)
+        row.addWidget(self.canvas, 1)
+        row.addWidget(self.shading)
+        row.addWidget(self.ledger)
+        row.addWidget(bar)
+        return inside
+
+
+def _follow(bar: QScrollBar, own: QScrollBar, low: int, high: int) -> None:
+    bar.setRange(low, high)
+    bar.setPageStep(own.pageStep())
+    bar.setSingleStep(own.singleStep())
+    bar.setValue(own.value())
+
+
+def _titled(title: str, inside: QWidget) -> QWidget:
+    outside = QWidget()
+    layout = QVBoxLayout(outside)
+    layout.setContentsMargins(0, 0, 0, 0)
+    layout.setSpacing(0)
+    label = QLabel(title)
+    label.setContentsMargins(8, 5, 8, 4)
+    layout.addWidget(label)
+    layout.addWidget(inside, 1)
+    return outside

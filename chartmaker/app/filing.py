@@ -1,0 +1,239 @@
+"""What the File menu does: new, open, save, print, export; unsaved work is asked about, problems are told once."""
+
+from __future__ import annotations
+
+import datetime as dt
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, QSettings, Signal
+
+from chartmaker.app.blank import blank_design
+from chartmaker.app.recent_files import forget, recent_files, remember
+from chartmaker.app.words import tr
+from chartmaker.files.problems import UserProblem
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from chartmaker.app.background import Background, Work
+    from chartmaker.app.open_design import OpenDesign
+    from chartmaker.app.questions import Questions
+    from chartmaker.model.design import Design
+    from chartmaker.model.palette import Palette
+
+DESIGN_ENDING = ".hat.toml"
+FOLDER_KEY = "folder"
+PICTURE_WIDTH_PX = 1600
+
+
+class Filing(QObject):
+    """Brings designs in and out; readers, writers and printers are imported when they are first used."""
+
+    told = Signal(str)
+    """Something that went well, for the status bar."""
+
+    def __init__(
+        self, document: OpenDesign, *, questions: Questions, background: Background, settings: QSettings
+    ) -> None:
+        super().__init__()
+        self.document = document
+        self.questions = questions
+        self.background = background
+        self.settings = settings
+        background.failed.connect(self.tell)
+
+    # --- opening
+
+    def new(self) -> None:
+        """Begin a new design."""
+        if self.may_leave():
+            self.document.replace(blank_design(), path=None, palette=None)
+
+    def open(self) -> None:
+        """Ask for a design and open it."""
+        if self.may_leave():
+            path = self.questions.file_to_open(tr("Open a design"), _kinds(tr("Designs"), "*.hat.toml"), self._folder)
+            if path is not None:
+                self._take(path)
+
+    def open_recent(self, path: Path) -> None:
+        """Open a design that was opened before."""
+        if self.may_leave() and not self._take(path):
+            forget(self.settings, path)
+
+    def open_at_start(self, path: Path) -> bool:
+        """Open the design that the program was called with; False where it was refused and told."""
+        return self._take(path)
+
+    def open_palette(self) -> None:
+        """Ask for a palette whose lots the letters may choose from too."""
+        path = self.questions.file_to_open(tr("Open a palette"), _kinds(tr("Palettes"), "*.palette.toml"), self._folder)
+        if path is not None:
+            self._carefully(lambda: self._take_palette(path))
+
+    def recent(self) -> list[Path]:
+        """Give the designs opened last."""
+        return recent_files(self.settings)
+
+    def _take(self, path: Path) -> bool:
+        def read() -> None:
+            design, palette = read_with_palette(path)
+            self.document.replace(design, path=path, palette=palette)
+            self._note_place(path)
+
+        return self._carefully(read)
+
+    def _take_palette(self, path: Path) -> None:
+        from chartmaker.files.palette_reading import read_palette
+
+        palette = read_palette(path)
+        self.document.take_palette(palette)
+        self.told.emit(tr("{0} lots of {1} are at hand").format(len(palette.lots), palette.name or path.name))
+
+    # --- saving
+
+    @property
+    def name(self) -> str:
+        """What the design is called before its title is known to anybody else."""
+        return self.document.path.name if self.document.path else (self.document.design.title or tr("New cap"))
+
+    def may_leave(self) -> bool:
+        """Ask about unsaved work; whether the design at hand may be left."""
+        if self.document.stack.isClean():
+            return True
+        answer = self.questions.what_of_unsaved(self.name)
+        return self.save() if answer == "save" else answer == "discard"
+
+    def save(self) -> bool:
+        """Save to the design's file, asking for one where it has none; whether it is saved now."""
+        return self.save_as() if self.document.path is None else self._write(self.document.path)
+
+    def save_as(self) -> bool:
+        """Ask for a file and save there; whether it is saved now."""
+        proposed = self.document.path or self._folder / (_file_stem(self.document.design.title) + DESIGN_ENDING)
+        path = self.questions.file_to_save(tr("Save the design"), _kinds(tr("Designs"), "*.hat.toml"), proposed)
+        return path is not None and self._write(_with_ending(path, DESIGN_ENDING))
+
+    def _write(self, path: Path) -> bool:
+        def write() -> None:
+            from chartmaker.files.design_writing import save_design
+
+            save_design(self.document.design, path)
+            self.document.path = path
+            self.document.stack.setClean()
+            self._note_place(path)
+            self.told.emit(tr("Saved {0}").format(path.name))
+
+        return self._carefully(write)
+
+    # --- paper and pictures
+
+    def print_pdf(self) -> None:
+        """Ask for paper and file, and print every sheet to a PDF beside the window's work."""
+        paper = self.questions.paper()
+        path = paper and self._place_for(tr("Print to PDF"), _kinds(tr("PDF"), "*.pdf"), ".pdf")
+        if not paper or not path:
+            return
+        self.document.appraise_now()
+        appraisal = self.document.appraisal
+        today = dt.datetime.now(tz=dt.UTC).astimezone().date()
+
+        def work(step: Callable[[int, int], None]) -> bytes:
+            from chartmaker.sheets.print_sheets import print_sheets
+
+            return print_sheets(appraisal, paper=paper, printed_on=today, progress=step)
+
+        self._make(tr("Printing {0}").format(path.name), work, path)
+
+    def export_picture(self, view: str) -> None:
+        """Ask for a file, and draw the fabric to it as the view shows it."""
+        path = self._place_for(tr("Export a picture"), _kinds(tr("PNG"), "*.png"), ".png")
+        if path is None:
+            return
+        self.document.appraise_now()
+        appraisal = self.document.appraisal
+
+        def work(_step: Callable[[int, int], None]) -> bytes:
+            from chartmaker.pictures.picture import picture
+            from chartmaker.pictures.png import png_bytes
+
+            return png_bytes(picture(appraisal, view, PICTURE_WIDTH_PX))
+
+        self._make(tr("Drawing {0}").format(path.name), work, path)
+
+    def _make(self, text: str, work: Work, path: Path) -> None:
+        def write(made: object) -> None:
+            from chartmaker.files.saving import write_safely
+
+            if isinstance(made, bytes) and self._carefully(lambda: write_safely(path, made, keep_previous=False)):
+                self.told.emit(tr("Wrote {0}").format(path.name))
+
+        if self.background.is_busy:
+            self.questions.tell(tr("One thing at a time: something is still being made. Stop it, or wait."))
+        else:
+            self.background.start(text, work, write)
+
+    def _place_for(self, title: str, kinds: str, ending: str) -> Path | None:
+        base = self.document.path
+        stem = base.name.removesuffix(DESIGN_ENDING) if base else _file_stem(self.document.design.title)
+        path = self.questions.file_to_save(title, kinds, (base.parent if base else self._folder) / (stem + ending))
+        return None if path is None else _with_ending(path, ending)
+
+    # --- problems
+
+    def tell(self, error: BaseException) -> None:
+        """Tell what went wrong, in a sentence for the user's own problems and for faults of the program alike."""
+        if isinstance(error, UserProblem):
+            self.questions.tell(str(error))
+        elif isinstance(error, OSError):
+            self.questions.tell(f"{error.filename or tr('the file')}: {error.strerror or error}.")
+        else:
+            text = tr("This is a fault in the program itself ({0}: {1}). The design is as it was; save it if you like.")
+            self.questions.tell(text.format(type(error).__name__, error))
+
+    def _carefully(self, step: Callable[[], object]) -> bool:
+        """Run a step that reads or writes; whether it went well, any problem being told."""
+        try:
+            step()
+        except (UserProblem, OSError) as problem:
+            self.tell(problem)
+            return False
+        return True
+
+    @property
+    def _folder(self) -> Path:
+        kept = self.settings.value(FOLDER_KEY, "")
+        return Path(str(kept)) if kept else Path.home()
+
+    def _note_place(self, path: Path) -> None:
+        remember(self.settings, path)
+        self.settings.setValue(FOLDER_KEY, str(path.absolute().parent))
+
+
+def read_with_palette(path: Path) -> tuple[Design, Palette | None]:
+    """Read a design, and the palette beside it where it names one that is there.
+
+    Raises UserProblem for a design that is refused.
+    """
+    from chartmaker.files.design_reading import read_design
+    from chartmaker.files.palette_reading import read_palette_beside
+
+    design = read_design(path)
+    return design, read_palette_beside(design, path)
+
+
+def _kinds(name: str, pattern: str) -> str:
+    return f"{name} ({pattern});;{tr('All files')} (*)"
+
+
+def _file_stem(title: str) -> str:
+    """Give a title as a file name without what file systems refuse."""
+    kept = "".join(char if char.isalnum() else "-" for char in title.lower())
+    return "-".join(part for part in kept.split("-") if part)[:60] or "hat"
+
+
+def _with_ending(path: Path, ending: str) -> Path:
+    if path.name.endswith(ending) or (ending == DESIGN_ENDING and path.suffix == ".toml"):
+        return path
+    return path.with_name(path.name + ending)

@@ -1,0 +1,45 @@
+"""The list of keys, made from the action table and from what the chart and its columns do with keys."""
+
+from __future__ import annotations
+
+from PySide6.QtGui import QKeySequence
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
+
+from chartmaker.app.actions import ACTIONS
+from chartmaker.app.table import Cell, ReadingTable
+from chartmaker.app.words import tr
+
+OTHER_KEYS = (
+    ("Chart", "Move the cursor", "Arrows, Page Up, Page Down, Home, End"),
+    ("Chart", "Draw at the cursor; begin and end a line", "Space or Enter"),
+    ("Chart", "Drop the gesture", "Escape"),
+    ("Chart", "Draw ground with the mouse", "Right button"),
+    ("Chart", "Zoom at the pointer", "Ctrl and wheel"),
+    ("Shading", "Move among the chips", "Arrows"),
+    ("Shading", "Set the letter of a chip", "A to Z"),
+    ("Shading", "Carry the letter one round on", "Shift and up or down"),
+    ("Shading", "Choose the letter from a menu", "Space or Enter"),
+)
+"""Keys that belong to a control rather than to an action."""
+
+
+class KeysDialog(QDialog):
+    """Every key in one table."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle(tr("Keys"))
+        self.resize(620, 560)
+        table = ReadingTable((tr("where"), tr("what"), tr("keys")), wide=1, name=tr("Keys"))
+        rows = [(action.menu, action.plain_text, native(action.keys)) for action in ACTIONS if action.keys]
+        table.show_rows([tuple(Cell(tr(text)) for text in row) for row in (*rows, *OTHER_KEYS)])
+        buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
+        buttons.rejected.connect(self.reject)
+        layout = QVBoxLayout(self)
+        layout.addWidget(table, 1)
+        layout.addWidget(buttons)
+
+
+def native(keys: tuple[str, ...]) -> str:
+    """Write keys as the system does."""
+    return ", ".join(QKeySequence(key).toString(QKeySequence.SequenceFormat.NativeText) for key in keys)

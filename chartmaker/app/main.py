@@ -1,0 +1,71 @@
+"""Starts the window."""
+
+from __future__ import annotations
+
+import os
+import sys
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QLibraryInfo, QLocale, QSettings, QTranslator
+from PySide6.QtGui import QIcon
+from PySide6.QtWidgets import QApplication
+
+from chartmaker.app.blank import blank_design
+from chartmaker.app.icons import drawing
+from chartmaker.app.open_design import OpenDesign
+from chartmaker.app.window import Window
+
+if TYPE_CHECKING:
+    from pathlib import Path
+    from types import TracebackType
+
+SETTINGS_VARIABLE = "CHARTMAKER_SETTINGS"
+"""Names a file to keep the window's settings in, in place of the system's own place."""
+
+
+def run(design_path: Path | None) -> int:
+    """Open the window on a design, or on a new one, and give its exit status when it is closed."""
+    application = QApplication.instance() or QApplication(sys.argv[:1])
+    application.setApplicationName("Chartmaker")
+    application.setOrganizationName("Chartmaker")
+    translator = QTranslator(application)
+    if translator.load(QLocale(), "qtbase", "_", QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)):
+        application.installTranslator(translator)
+    window = open_window(kept_settings())
+    window.show()
+    sys.excepthook = FaultTeller(window)
+    if design_path is not None:
+        window.filing.open_at_start(design_path)
+    return application.exec()
+
+
+def open_window(settings: QSettings) -> Window:
+    """Make the window on a new design."""
+    window = Window(OpenDesign(blank_design()), settings)
+    window.setWindowIcon(QIcon(drawing("chartmaker", 128)))
+    return window
+
+
+def kept_settings() -> QSettings:
+    """Give where the window keeps what it remembers."""
+    path = os.environ.get(SETTINGS_VARIABLE)
+    return QSettings(path, QSettings.Format.IniFormat) if path else QSettings("Chartmaker", "Chartmaker")
+
+
+class FaultTeller:
+    """Stands at the window's edge: whatever went wrong inside is told in the one error dialog, never as a traceback."""
+
+    def __init__(self, window: Window) -> None:
+        self._window = window
+        self._is_telling = False
+
+    def __call__(self, _kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:
+        """Tell an error that nothing inside caught; one that comes while another is told is left to the terminal."""
+        if isinstance(error, KeyboardInterrupt) or self._is_telling or os.environ.get("CHARTMAKER_TRACEBACK"):
+            sys.__excepthook__(type(error), error, trace)
+            return
+        self._is_telling = True
+        try:
+            self._window.filing.tell(error)
+        finally:
+            self._is_telling = False

@@ -1,0 +1,34 @@
+"""What pages of tables and forms have alike: a heading, a line of explanation, and their content below."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
+
+if TYPE_CHECKING:
+    from chartmaker.checks.finding import Place
+
+
+class PageFrame(QWidget):
+    """A page with a heading; `note` stands under it and may change."""
+
+    def __init__(self, title: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.content = QVBoxLayout(self)
+        self.content.setContentsMargins(20, 14, 20, 12)
+        self.content.setSpacing(6)
+        heading = QLabel(title)
+        font = heading.font()
+        font.setPointSizeF(font.pointSizeF() * 1.35)
+        heading.setFont(font)
+        self.note = QLabel()
+        self.note.setWordWrap(True)
+        self.note.setTextFormat(Qt.TextFormat.PlainText)
+        self.content.addWidget(heading)
+        self.content.addWidget(self.note)
+        self.content.addSpacing(4)
+
+    def lead_to(self, place: Place) -> None:
+        """Show the place of a finding; a page as a whole is its own place."""

@@ -1,0 +1,58 @@
+"""Everything that the window asks or tells in a dialog; tests put their own answers in its place."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Literal
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFileDialog, QInputDialog, QMessageBox, QWidget
+
+from chartmaker.app.words import tr
+
+Answer = Literal["save", "discard", "cancel"]
+PAPERS = ("a4", "letter")
+PAPER_WORDS = ("A4", "Letter")
+
+
+class Questions:
+    """Asks by the system's own dialogs."""
+
+    def __init__(self, parent: QWidget) -> None:
+        self._parent = parent
+
+    def what_of_unsaved(self, name: str) -> Answer:
+        """Ask what to do with unsaved work."""
+        box = QMessageBox(QMessageBox.Icon.Question, tr("Unsaved work"), "", parent=self._parent)
+        box.setText(tr("{0} has changes that are not saved.").format(name))
+        buttons = QMessageBox.StandardButton
+        box.setStandardButtons(buttons.Save | buttons.Discard | buttons.Cancel)
+        box.setDefaultButton(buttons.Save)
+        pressed = buttons(box.exec())
+        if pressed == buttons.Save:
+            return "save"
+        return "discard" if pressed == buttons.Discard else "cancel"
+
+    def file_to_open(self, title: str, kind: str, folder: Path) -> Path | None:
+        """Ask for a file that exists; None where the user thought better of it."""
+        name, _ = QFileDialog.getOpenFileName(self._parent, title, str(folder), kind)
+        return Path(name) if name else None
+
+    def file_to_save(self, title: str, kind: str, proposed: Path) -> Path | None:
+        """Ask for a place to write to; None where the user thought better of it."""
+        name, _ = QFileDialog.getSaveFileName(self._parent, title, str(proposed), kind)
+        return Path(name) if name else None
+
+    def paper(self) -> str | None:
+        """Ask for a size of paper, "a4" or "letter"; None where the user thought better of it."""
+        word, is_chosen = QInputDialog.getItem(
+            self._parent, tr("Print to PDF"), tr("Paper:"), PAPER_WORDS, 0, editable=False
+        )
+        return PAPERS[PAPER_WORDS.index(word)] if is_chosen else None
+
+    def tell(self, sentence: str) -> None:
+        """Tell what went wrong: the one place where the window shows an error."""
+        box = QMessageBox(QMessageBox.Icon.Warning, tr("Chartmaker"), "", parent=self._parent)
+        box.setTextFormat(Qt.TextFormat.PlainText)
+        box.setText(sentence)
+        box.exec()

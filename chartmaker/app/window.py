@@ -1,0 +1,278 @@
+"""The window: pages along the top, the page at hand, the findings below, the status at the foot."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QSettings, Qt
+from PySide6.QtWidgets import (
+    QAbstractSpinBox,
+    QApplication,
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QMainWindow,
+    QMessageBox,
+    QPlainTextEdit,
+    QSplitter,
+    QStackedWidget,
+    QTabBar,
+    QVBoxLayout,
+    QWidget,
+)
+
+from chartmaker import __version__
+from chartmaker.app.action_bar import ActionBar
+from chartmaker.app.background import Background
+from chartmaker.app.chart_page import ChartPage
+from chartmaker.app.chart_words import stitch_words
+from chartmaker.app.colourway_box import ColourwayBox
+from chartmaker.app.filing import Filing
+from chartmaker.app.findings_strip import HEIGHT, FindingsStrip
+from chartmaker.app.page_frame import PageFrame
+from chartmaker.app.questions import Questions
+from chartmaker.app.words import tr
+
+if TYPE_CHECKING:
+    from PySide6.QtGui import QCloseEvent
+
+    from chartmaker.app.open_design import OpenDesign
+    from chartmaker.checks.finding import Place
+
+PAGES = ("lots", "hat", "chart", "yarn", "baths")
+"""In the order of the job."""
+
+
+class Window(QMainWindow):
+    """One design to a window."""
+
+    document: OpenDesign
+    filing: Filing
+    chart: ChartPage
+    findings: FindingsStrip
+
+    def __init__(self, document: OpenDesign, settings: QSettings, questions: Questions | None = None) -> None:
+        super().__init__()
+        self.document = document
+        self._settings = settings
+        self.background = Background()
+        self.filing = Filing(
+            document,
+            questions=questions or Questions(self),
+            background=self.background,
+            settings=settings,
+        )
+        self.chart = ChartPage(document)
+        self.findings = FindingsStrip(document)
+        self.colourways = ColourwayBox(document)
+        self._pages: dict[str, QWidget] = {"chart": self.chart}
+        self._stack = QStackedWidget()
+        self._tabs = self._make_tabs()
+        self._hover = QLabel()
+        self._lay_out()
+        self.actions_made = ActionBar(self)
+        self._connect()
+        self.resize(1180, 800)
+        self._restore()
+        self.show_page("chart")
+        self._show_title()
+
+    # --- pages
+
+    @property
+    def page(self) -> str:
+        """The page at hand."""
+        return PAGES[self._tabs.currentIndex()]
+
+    def show_page(self, name: str) -> None:
+        """Turn to a page; it is made when it is first turned to."""
+        if name not in self._pages:
+            self._pages[name] = self._made(name)
+        page = self._pages[name]
+        if self._stack.indexOf(page) < 0:
+            self._stack.addWidget(page)
+        self._stack.setCurrentWidget(page)
+        self._tabs.setCurrentIndex(PAGES.index(name))
+        self.actions_made.refresh()
+        if name == "chart":
+            self.chart.canvas.setFocus()
+
+    def lead_to(self, place: Place) -> None:
+        """Turn to the place of a finding."""
+        page = place.page if place.page in PAGES else "chart"
+        self.show_page(page)
+        shown = self._pages[page]
+        if isinstance(shown, ChartPage | PageFrame):
+            shown.lead_to(place)
+
+    def show_view(self, view: str) -> None:
+        """Show the chart as shade, grey value or symbols."""
+        self.chart.show_view(view)
+        self.actions_made.refresh()
+
+    def _made(self, name: str) -> PageFrame:
+        from chartmaker.app import baths_page, hat_page, lots_page, yarn_page
+
+        if name == "hat":
+            page = hat_page.HatPage(self.document)
+            page.refused.connect(lambda text: self.statusBar().showMessage(text, 8000))
+            return page
+        kinds = {"lots": lots_page.LotsPage, "yarn": yarn_page.YarnPage, "baths": baths_page.BathsPage}
+        return kinds[name](self.document)
+
+    # --- what actions do
+
+    def save(self) -> None:
+        """Save, with what is still being typed."""
+        self.finish_typing()
+        self.filing.save()
+
+    def save_as(self) -> None:
+        """Save elsewhere, with what is still being typed."""
+        self.finish_typing()
+        self.filing.save_as()
+
+    def print_pdf(self) -> None:
+        """Print, with what is still being typed."""
+        self.finish_typing()
+        self.filing.print_pdf()
+
+    def export_picture(self) -> None:
+        """Draw the fabric to a file in the view at hand; symbols are for paper, so they give the shade."""
+        self.finish_typing()
+        self.filing.export_picture("value" if self.chart.canvas.view == "value" else "shade")
+
+    def undo(self) -> None:
+        """Take the last step back; a gesture under way is dropped first."""
+        self.chart.canvas.drop()
+        self.document.stack.undo()
+
+    def redo(self) -> None:
+        """Take a step again."""
+        self.chart.canvas.drop()
+        self.document.stack.redo()
+
+    def finish_typing(self) -> None:
+        """Take what is being typed, as leaving its control would."""
+        focused = QApplication.focusWidget()
+        if isinstance(focused, QLineEdit | QAbstractSpinBox | QPlainTextEdit) and self.isAncestorOf(focused):
+            focused.clearFocus()
+            focused.setFocus()
+
+    def show_keys(self) -> None:
+        """Show every key."""
+        from chartmaker.app.keys_dialog import KeysDialog
+
+        KeysDialog(self).open()
+
+    def show_about(self) -> None:
+        """Tell what this is."""
+        text = tr(
+            "Chartmaker {0}\n\n"
+            "From measured dye lots and a chart to a stranded hat that reads, fits and has yarn enough."
+        )
+        box = QMessageBox(QMessageBox.Icon.NoIcon, tr("About Chartmaker"), text.format(__version__), parent=self)
+        box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        box.open()
+
+    # --- making
+
+    def _make_tabs(self) -> QTabBar:
+        tabs = QTabBar()
+        tabs.setAccessibleName(tr("Pages"))
+        tabs.setDrawBase(False)
+        tabs.setDocumentMode(True)
+        tabs.setExpanding(False)
+        for number, name in enumerate((tr("Lots"), tr("Hat"), tr("Chart"), tr("Yarn"), tr("Baths")), start=1):
+            index = tabs.addTab(name)
+            tabs.setTabToolTip(index, tr("{0} (Ctrl+{1})").format(name, number))
+        tabs.setCurrentIndex(PAGES.index("chart"))
+        return tabs
+
+    def _lay_out(self) -> None:
+        top = QHBoxLayout()
+        top.setContentsMargins(8, 4, 8, 0)
+        top.setSpacing(8)
+        top.addWidget(self._tabs)
+        top.addStretch(1)
+        label = QLabel(tr("Colourway"))
+        label.setBuddy(self.colourways)
+        top.addWidget(label)
+        top.addWidget(self.colourways)
+        upper = QWidget()
+        layout = QVBoxLayout(upper)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(0)
+        layout.addLayout(top)
+        layout.addWidget(_rule())
+        layout.addWidget(self._stack, 1)
+        self._split = QSplitter(Qt.Orientation.Vertical)
+        self._split.setChildrenCollapsible(False)
+        self._split.addWidget(upper)
+        self._split.addWidget(self.findings)
+        self._split.setStretchFactor(0, 1)
+        self.setCentralWidget(self._split)
+        self.statusBar().addWidget(self._hover, 1)
+        self.statusBar().addPermanentWidget(self.background)
+
+    def _connect(self) -> None:
+        document, canvas = self.document, self.chart.canvas
+        self._tabs.currentChanged.connect(lambda index: self.show_page(PAGES[index]))
+        self.findings.led.connect(self.lead_to)
+        self.findings.folded.connect(self._fold_findings)
+        self.filing.told.connect(lambda text: self.statusBar().showMessage(text, 6000))
+        document.stack.indexChanged.connect(lambda _index: self.actions_made.refresh())
+        document.stack.cleanChanged.connect(lambda _clean: self._show_title())
+        document.appraised.connect(self._follow)
+        document.replaced.connect(self._show_title)
+        canvas.hovered.connect(self._tell_stitch)
+        canvas.hand_changed.connect(self.actions_made.refresh)
+        self.findings.list.currentItemChanged.connect(lambda _now, _before: self.actions_made.refresh())
+
+    def _follow(self) -> None:
+        self.actions_made.refresh()
+        self._show_title()
+
+    def _show_title(self) -> None:
+        title = self.document.design.title or self.filing.name
+        self.setWindowTitle(f"{title.replace('[*]', '[* ]')}[*] – Chartmaker")
+        self.setWindowModified(not self.document.stack.isClean())
+
+    def _fold_findings(self, is_folded: bool) -> None:  # noqa: FBT001 - the signal's own signature
+        line = self.findings.minimumSizeHint().height()
+        total = sum(self._split.sizes())
+        lower = line if is_folded else HEIGHT
+        self.findings.setMaximumHeight(line if is_folded else 16_777_215)
+        self._split.setSizes([total - lower, lower])
+
+    def _tell_stitch(self, cell: tuple[int, int] | None) -> None:
+        document, grid = self.document, self.chart.canvas.grid
+        known = cell is not None and document.is_appraised
+        self._hover.setText(stitch_words(document.appraisal, grid, cell) if known and cell else "")
+
+    # --- coming and going
+
+    def _restore(self) -> None:
+        kept = self._settings.value("geometry")
+        if kept is not None:
+            self.restoreGeometry(kept)
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        """Ask about unsaved work before going."""
+        self.finish_typing()
+        if not self.filing.may_leave():
+            event.ignore()
+            return
+        self.background.stop()
+        self._settings.setValue("geometry", self.saveGeometry())
+        event.accept()
+
+
+def _rule() -> QFrame:
+    line = QFrame()
+    line.setFrameShape(QFrame.Shape.HLine)
+    line.setFrameShadow(QFrame.Shadow.Plain)
+    line.setEnabled(False)
+    line.setFixedHeight(1)
+    return line
