@@ -5,6 +5,7 @@ as it has values would make a spectrum fill a screen.
 """
 
 from collections.abc import Mapping
+from typing import TypeGuard
 
 import tomlkit
 from tomlkit.container import Container
@@ -60,7 +61,7 @@ def _fill(target: Container | Table, data: Plain, *, opens: tuple[str, ...] | No
             section = tomlkit.table()
             _fill(section, value, opens=())
             target.append(key, section)
-        elif may_open and isinstance(value, list) and value and isinstance(value[0], Mapping):
+        elif may_open and _is_list_of_tables(value):
             sections = tomlkit.aot()
             for each in value:
                 section = tomlkit.table()
@@ -69,6 +70,10 @@ def _fill(target: Container | Table, data: Plain, *, opens: tuple[str, ...] | No
             target.append(key, sections)
         else:
             target.append(key, _item(value))
+
+
+def _is_list_of_tables(value: object) -> TypeGuard[list[Plain]]:
+    return isinstance(value, list) and bool(value) and all(isinstance(each, Mapping) for each in value)
 
 
 def _item(value: object) -> Item:
