@@ -13,6 +13,9 @@ from chartmaker.files.palette_reading import read_palette
 from chartmaker.files.palette_writing import save_palette
 from chartmaker.files.problems import UserProblem
 from chartmaker.files.saving import Disk, save_checked, write_safely
+from chartmaker.model.bounds import MOST_LOTS, MOST_READINGS
+from chartmaker.model.palette import Palette
+from chartmaker.model.reading import LabReading
 from tests.builders import chart, lot
 
 OLDEST, OLD, NEW = b"oldest", b"old and whole", b"new and whole"
@@ -267,3 +270,10 @@ def test_a_palette_too_large_to_open_again_is_not_saved(tmp_path):
     with pytest.raises(UserProblem, match="it would be larger than 8 MB; take lots or readings out of it"):
         save_palette(many, tmp_path / "lots.palette.toml")
     assert not list(tmp_path.iterdir())
+
+
+def test_a_palette_with_as_many_lots_and_readings_as_may_be_saves_and_opens(tmp_path):
+    readings = tuple(LabReading(lab=(float(n), 1.5, -2.25)) for n in range(MOST_READINGS))
+    palette = Palette(lots=tuple(lot(f"lot-{n}", readings=readings) for n in range(MOST_LOTS)))
+    save_palette(palette, tmp_path / "lots.palette.toml")
+    assert read_palette(tmp_path / "lots.palette.toml") == palette
