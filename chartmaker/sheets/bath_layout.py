@@ -18,6 +18,10 @@ CARD_TITLE = Style(15.0, bold=True)
 POT_PER_LIQUOR = 1.5
 """Volume of a pot to that of its liquor, so that fibre moves and nothing boils over: common practice, no source."""
 MOST_NOTE_LINES = 12
+WEIGHTS = (
+    "The fibre is what the hat is short of, the reserve included; add what scouring, winding and a sample for your "
+    "records will take."
+)
 
 
 def bath_blocks(appraisal: Appraisal, *, width: float) -> list[Block]:
@@ -61,7 +65,9 @@ def _card(appraisal: Appraisal, plan: BathPlan, width: float) -> Iterator[Block]
         yield from _ticked(step, width)
     if bath.notes.strip():
         yield from paragraph(f"Notes: {bath.notes}", width=width, style=CARD, most_lines=MOST_NOTE_LINES)
-    yield from _to_fill_in(width)
+    for load in plan.loads:
+        yield _to_fill_in(load, width)
+    yield from paragraph(WEIGHTS, width=width, style=SMALL)
     yield space(5.0)
 
 
@@ -121,14 +127,14 @@ def _ticked(text: str, width: float) -> list[Block]:
     return [*bulleted(text, width=width, bullet=bullet, style=CARD, indent=7.0), space(1.6)]
 
 
-def _to_fill_in(width: float) -> Iterator[Block]:
-    """Give room for what the pot really did."""
-    names = ("date", "hottest, °C", "minutes", "pH", "dry weight after, g")
+def _to_fill_in(load: Load, width: float) -> Block:
+    """Give room for what the pot really did with one load."""
+    names = (f"load {load.load}: date", "hottest, °C", "minutes", "pH", "dry weight after, g")
     cell = width / len(names)
     y = 9.0
     boxes = [text_at(place * cell, y + 3.4, name, SMALL, most=cell - 3) for place, name in enumerate(names)]
     lines = Lines(tuple((place * cell, y, (place + 1) * cell - 4, y) for place in range(len(names))), 0.2, BLACK)
-    yield Block(y + 5.0, (*boxes, lines))
+    return Block(y + 5.0, (*boxes, lines))
 
 
 def _without_recipe(appraisal: Appraisal, width: float) -> Iterator[Block]:

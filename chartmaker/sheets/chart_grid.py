@@ -2,6 +2,7 @@
 
 from collections import defaultdict
 from collections.abc import Iterable, Iterator
+from itertools import groupby
 
 from chartmaker.sheets.boxes import Box, Lines, Segment
 from chartmaker.sheets.chart_cells import Placing, Row
@@ -9,7 +10,7 @@ from chartmaker.sheets.ink import BLACK, HAIRLINE, WHITE
 
 WIDTHS_MM = (0.12, 0.3, 0.62)
 """Thin, every 5 and every 10."""
-CASING_MM = 0.45
+CASING_MM = 0.35
 """White to both sides of the heavier lines together, so that they show on dark shades too."""
 
 
@@ -36,41 +37,48 @@ def grid_boxes(rows: list[Row], placing: Placing, *, rounds_before: int) -> list
     return boxes
 
 
-def _weight(count: int) -> int:
-    return 2 if count % 10 == 0 else 1 if count % 5 == 0 else 0
+def _weight(count: int, *, is_edge: bool) -> int:
+    """Weigh a line by the stitches or rounds before it; edges are never thin, and the first edge is no tenth."""
+    if count and count % 10 == 0:
+        return 2
+    return 1 if is_edge or count % 5 == 0 else 0
 
 
 def _levels(rows: list[Row], placing: Placing, rounds_before: int) -> Iterator[tuple[int, Segment]]:
-    """Give the level lines: each between the rounds below and above it, as long as the longer of the two."""
+    """Give the level lines between the rounds below and above them: inner where both have a cell, else edges."""
     for below, above in zip([None, *rows], [*rows, None], strict=True):
-        spans = [(row.start, row.end) for row in (below, above) if row and row.letters]
-        if not spans:
-            continue
         index = above.index if above else placing.piece.end
         y = placing.bottom - (index - placing.piece.first) * placing.size.height
-        start, end = min(start for start, _ in spans), max(end for _, end in spans)
-        yield _weight(rounds_before + index), (placing.left_of(end - 1), y, placing.left_of(start - 1), y)
+        for is_edge, columns in _sorted_out(_columns(below), _columns(above)):
+            for start, last in _runs(columns):
+                weight = _weight(rounds_before + index, is_edge=is_edge)
+                yield weight, (placing.left_of(last), y, placing.left_of(start - 1), y)
 
 
 def _uprights(rows: list[Row], placing: Placing) -> Iterator[tuple[int, Segment]]:
-    """Give the upright lines: each along the rounds that have a cell to its left or right."""
+    """Give the upright lines between the columns at their right and left: inner where both have a cell, else edges."""
     for column in range(placing.piece.right, placing.piece.end_column + 1):
-        touched = (row.index for row in rows if row.letters and row.start <= column <= row.end)
         x = placing.left_of(column - 1)
-        for first, last in _runs(touched):
-            yield _weight(column), (x, placing.top_of(last), x, placing.top_of(first) + placing.size.height)
+        at_right = {row.index for row in rows if row.start < column <= row.end}
+        at_left = {row.index for row in rows if row.start <= column < row.end}
+        for is_edge, indexes in _sorted_out(at_right, at_left):
+            for first, last in _runs(indexes):
+                segment = (x, placing.top_of(last), x, placing.top_of(first) + placing.size.height)
+                yield _weight(column, is_edge=is_edge), segment
 
 
-def _runs(indexes: Iterable[int]) -> Iterator[tuple[int, int]]:
+def _columns(row: Row | None) -> set[int]:
+    return set(range(row.start, row.end)) if row else set()
+
+
+def _sorted_out(one: set[int], other: set[int]) -> tuple[tuple[bool, list[int]], tuple[bool, list[int]]]:
+    """Sort the places of two neighbours into edges, which only one has, and inner ones, which both have."""
+    return (True, sorted(one ^ other)), (False, sorted(one & other))
+
+
+def _runs(numbers: Iterable[int]) -> Iterator[tuple[int, int]]:
     """Give first and last of each run of successive numbers."""
-    first = last = None
-    for index in indexes:
-        if first is None or last is None:
-            first = last = index
-        elif index == last + 1:
-            last = index
-        else:
-            yield first, last
-            first = last = index
-    if first is not None and last is not None:
-        yield first, last
+    groups = groupby(enumerate(numbers), key=lambda pair: pair[1] - pair[0])
+    for _, group in groups:
+        run = [number for _, number in group]
+        yield run[0], run[-1]

@@ -6,18 +6,20 @@ from dataclasses import dataclass
 from chartmaker.appraisal import Appraisal
 from chartmaker.knit.outline import chart_width
 from chartmaker.sheets.boxes import Box, Lines, Marks, Style, text_at
-from chartmaker.sheets.chart_cells import Placing, Row, cell_boxes, rows_of
+from chartmaker.sheets.chart_cells import Look, Placing, Row, cell_boxes, rows_of
 from chartmaker.sheets.chart_grid import grid_boxes
 from chartmaker.sheets.chart_plan import (
+    BARE_BRACKET_MM,
     BRACKET_MM,
     GAP_MM,
     JOIN_MM,
     LEFT_MM,
     NUMBERS_MM,
+    RIGHT_MM,
     TITLE_MM,
     CellSize,
     Piece,
-    cell_size,
+    best_size,
     cut,
     paged,
 )
@@ -35,6 +37,7 @@ DETAIL = Style(8.0, ink=QUIET)
 NUMBER_PT = 7.5
 JOIN = Style(8.0, ink=ACCENT, bold=True)
 LETTERS_PT = 6.5
+REPEAT = Style(8.0, bold=True, ink=ACCENT)
 TICK_MM = 2.0
 CLOSEST_NUMBERS_MM = 5.0
 
@@ -53,8 +56,7 @@ def plan_chart(appraisal: Appraisal, frame: Frame) -> ChartPlan:
     design = appraisal.design
     top = frame.top + READING_MM + strip_height(appraisal) + STRIP_GAP_MM
     room = Frame(frame.left, top, frame.right, frame.bottom)
-    widest = max(chart_width(band.rounds) for band in design.bands)
-    size = cell_size(design.gauge, widest=widest, room=room)
+    size = best_size(design, room)
     return ChartPlan(size, tuple(tuple(page) for page in paged(cut(design, size, room), size, room)), room)
 
 
@@ -73,29 +75,21 @@ def chart_pages(appraisal: Appraisal, frame: Frame, plan: ChartPlan, *, first_pa
         for number, page in enumerate(plan.pages)
         for piece in page
     }
-    below = FrameBelowHeader(frame)
+    top = _page_top(appraisal, look, frame)
     for page in plan.pages:
-        boxes = [*below.reading_line(), *strip(appraisal, look, below.strip_frame())]
+        boxes = list(top)
         y = plan.room.top
         for piece in reversed(page):
-            boxes.extend(_Layout(appraisal, plan, piece, found).boxes(y))
-            y += piece.height(plan.size) + GAP_MM
+            boxes.extend(_Layout(appraisal, look, plan, piece, found).boxes(y))
+            y += piece.height(plan.size, plan.room) + GAP_MM
         yield boxes
 
 
-@dataclass(frozen=True, slots=True)
-class FrameBelowHeader:
-    """The top of a chart page."""
-
-    frame: Frame
-
-    def reading_line(self) -> list[Box]:
-        """Give the line that says how to read."""
-        return [text_at(self.frame.left, self.frame.top + 3.2, READING_LINE, Style(9.0, bold=True))]
-
-    def strip_frame(self) -> Frame:
-        """Give the room for the strip of letters and signs."""
-        return Frame(self.frame.left, self.frame.top + READING_MM, self.frame.right, self.frame.bottom)
+def _page_top(appraisal: Appraisal, look: Look, frame: Frame) -> list[Box]:
+    """Give what stands above the drawings of every page: how to read, and the strip of letters and signs."""
+    reading = text_at(frame.left, frame.top + 3.2, READING_LINE, Style(9.0, bold=True))
+    below = Frame(frame.left, frame.top + READING_MM, frame.right, frame.bottom)
+    return [reading, *strip(appraisal, look, below)]
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,6 +97,7 @@ class _Layout:
     """Lays out one piece."""
 
     appraisal: Appraisal
+    look: Look
     plan: ChartPlan
     piece: Piece
     page_of: dict[tuple[int, int, int], int]
@@ -114,39 +109,61 @@ class _Layout:
         band = self.appraisal.design.bands[piece.band]
         rows = rows_of(band, piece)
         left = self.plan.room.left + LEFT_MM
-        cells_top = top + TITLE_MM + JOIN_MM * ((piece.row + 1 < piece.rows) + piece.is_cut_sideways)
+        joins_top = top if self._is_narrow else top + TITLE_MM
+        cells_top = joins_top + JOIN_MM * ((piece.row + 1 < piece.rows) + piece.is_cut_sideways)
         placing = Placing(
             right=left + (piece.end_column - piece.right) * size.width,
             bottom=cells_top + (piece.end - piece.first) * size.height,
             size=size,
             piece=piece,
         )
-        yield from self._title(top)
-        yield from cell_boxes(rows, band, placing, look_of(self.appraisal))
+        if self._is_narrow:
+            yield from self._title_aside(placing.right + RIGHT_MM + 1.0, cells_top)
+        else:
+            yield from self._title_above(top)
+        yield from cell_boxes(rows, band, placing, self.look)
         yield from grid_boxes(rows, placing, rounds_before=self._rounds_before)
         yield from self._beside(rows, placing)
         yield from self._stitch_numbers(placing)
         yield from self._bracket(rows, placing)
-        yield from self._joins(placing, top + TITLE_MM)
+        yield from self._joins(placing, joins_top)
 
     @property
     def _rounds_before(self) -> int:
         return sum(len(band.rounds) for band in self.appraisal.design.bands[: self.piece.band])
 
-    def _title(self, top: float) -> Iterator[Box]:
-        room, piece = self.plan.room, self.piece
-        band = self.appraisal.design.bands[piece.band]
-        name = text_at(room.left, top + 3.6, band_title(self.appraisal, piece.band), TITLE, most=0.55 * room.width)
+    @property
+    def _is_narrow(self) -> bool:
+        return self.piece.is_narrow(self.plan.size, self.plan.room)
+
+    def _title_above(self, top: float) -> Iterator[Box]:
+        room = self.plan.room
+        title = band_title(self.appraisal, self.piece.band)
+        name = text_at(room.left, top + 3.6, title, TITLE, most=0.55 * room.width)
         yield name
+        x = room.left + name.width + 3
+        yield text_at(x, top + 3.6, self._where, DETAIL, most=room.right - x)
+
+    def _title_aside(self, x: float, top: float) -> Iterator[Box]:
+        most = self.plan.room.right - x
+        band = self.appraisal.design.bands[self.piece.band]
+        yield text_at(x, top + 3.4, band_title(self.appraisal, self.piece.band), TITLE, most=most)
+        yield text_at(x, top + 7.5, self._where, DETAIL, most=most)
+        words = repeat_words(band.times, len(band.rounds[self.piece.first]))
+        yield text_at(x, top + 11.6, words, REPEAT, most=most)
+
+    @property
+    def _where(self) -> str:
+        """The rounds of the piece, and which part of its band it is."""
+        piece = self.piece
         first, last = self._rounds_before + piece.first + 1, self._rounds_before + piece.end
         words = [f"round {first}" if first == last else f"rounds {first}–{last}"]
         if piece.rows > 1:
             words.append(f"part {piece.row + 1} of {piece.rows} upwards")
         if piece.is_cut_sideways:
-            columns = chart_width(band.rounds)
+            columns = chart_width(self.appraisal.design.bands[piece.band].rounds)
             words.append(f"columns {piece.right + 1}–{piece.end_column} of {columns}")
-        x = room.left + name.width + 3
-        yield text_at(x, top + 3.6, "  ·  ".join(words), DETAIL, most=room.right - x)
+        return "  ·  ".join(words)
 
     def _beside(self, rows: Sequence[Row], placing: Placing) -> Iterator[Box]:
         size = min(NUMBER_PT, 0.8 * placing.size.height / MM_PER_PT)
@@ -187,13 +204,13 @@ class _Layout:
         if row.first_stitch + len(row.letters) == len(band.rounds[row.index]):
             segments.append((left, y, left, y - 1.4))
         yield Lines(tuple(segments), 0.4, ACCENT)
+        if self._is_narrow:
+            return
         words = repeat_words(band.times, len(band.rounds[row.index]))
-        style = Style(8.0, bold=True, ink=ACCENT)
-        wide = width_mm(words, size_pt=style.size_pt, bold=True)
-        if wide <= right - left:
-            yield text_at((left + right) / 2, y + 3.6, words, style, align="middle")
+        if width_mm(words, size_pt=REPEAT.size_pt, bold=True) <= right - left:
+            yield text_at((left + right) / 2, y + 3.6, words, REPEAT, align="middle")
         else:
-            yield text_at(left, y + 3.6, words, style, most=self.plan.room.right - left)
+            yield text_at(left, y + 3.6, words, REPEAT, most=self.plan.room.right - left)
 
     def _joins(self, placing: Placing, top: float) -> Iterator[Box]:
         """Say at each cut edge where it goes on, and mark it by ticks that meet those of the other piece."""
@@ -208,7 +225,7 @@ class _Layout:
         if piece.is_cut_sideways:
             yield from self._side_joins(left, right, y)
         if piece.row > 0:
-            down = placing.bottom + NUMBERS_MM + BRACKET_MM + 2.4
+            down = placing.bottom + NUMBERS_MM + (BARE_BRACKET_MM if self._is_narrow else BRACKET_MM) + 2.8
             below = self._rounds_before + piece.first
             yield from self._join(ARROW_DOWN, left, down, f"round {below} lies below, on page {self._page(-1, 0)}")
         edges = []

@@ -12,17 +12,24 @@ from chartmaker.sheets.paper import Frame
 LEFT_MM, RIGHT_MM = 10.0, 17.0
 """Room beside the cells: stitch counts at the left; round numbers and letters at the right."""
 TITLE_MM = 6.0
-"""Above a piece: its band."""
+"""Above a wide piece: its band. A narrow one has it at its right."""
+ASIDE_MM = 13.0
+"""Height of what stands at the right of a narrow piece: its band, its rounds and its repeat."""
+NARROW_SHARE = 0.5
+"""Up to this share of the page's width a piece is narrow."""
 NUMBERS_MM = 4.2
 """Below it: stitch numbers."""
-BRACKET_MM = 6.6
-"""Below those: the repeat."""
+BRACKET_MM, BARE_BRACKET_MM = 6.6, 3.0
+"""Below those: the repeat's bracket, with words and without."""
 JOIN_MM = 4.4
 """For each line that says where a cut edge goes on."""
-GAP_MM = 6.0
+GAP_MM = 7.0
 """Between pieces."""
 NARROWEST_MM, TILED_MM, WIDEST_MM = 3.0, 4.0, 5.5
 """Width of a cell: at least, when the chart is cut anyway, and at most."""
+EASY_MM = 4.4
+"""Down to this width cells are made smaller where that saves a page."""
+STEP_MM = 0.1
 LOWEST_MM, HIGHEST_MM = 2.5, 6.0
 """Height of a cell: at least, and at most unless that makes it too narrow."""
 ROUNDS_PER_HEAVY_LINE = 10
@@ -63,10 +70,17 @@ class Piece:
         """Whether another piece goes on to its left or right."""
         return self.columns > 1
 
-    def height(self, size: CellSize) -> float:
+    def is_narrow(self, size: CellSize, room: Frame) -> bool:
+        """Whether its band is told at its right rather than above it."""
+        wide = LEFT_MM + (self.end_column - self.right) * size.width + RIGHT_MM
+        return not self.is_cut_sideways and wide <= NARROW_SHARE * room.width
+
+    def height(self, size: CellSize, room: Frame) -> float:
         """Give the height that it takes on the page, all its labels included."""
         joins = (self.row > 0) + (self.row + 1 < self.rows) + self.is_cut_sideways
         cells = (self.end - self.first) * size.height
+        if self.is_narrow(size, room):
+            return max(cells + NUMBERS_MM + BARE_BRACKET_MM, ASIDE_MM) + joins * JOIN_MM
         return TITLE_MM + cells + NUMBERS_MM + BRACKET_MM + joins * JOIN_MM
 
 
@@ -79,6 +93,17 @@ def cell_size(gauge: Gauge, *, widest: int, room: Frame) -> CellSize:
     width = min(most, wide / widest) if wide / widest >= least else max(least, min(TILED_MM, most))
     width = min(width, wide, _tallest_piece(room) / ratio)
     return CellSize(width, width * ratio)
+
+
+def best_size(design: Design, room: Frame) -> CellSize:
+    """Choose the cell size: the largest, or a smaller one that is still easy to read and takes fewer pages."""
+    widest = max(chart_width(band.rounds) for band in design.bands)
+    largest = cell_size(design.gauge, widest=widest, room=room)
+    steps = max(0, math.floor((largest.width - EASY_MM) / STEP_MM + 1e-9))
+    ratio = largest.height / largest.width
+    widths = [largest.width - number * STEP_MM for number in range(steps + 1)]
+    sizes = [CellSize(width, width * ratio) for width in widths if width * ratio >= LOWEST_MM] or [largest]
+    return min(sizes, key=lambda size: len(paged(cut(design, size, room), size, room)))
 
 
 def cut(design: Design, size: CellSize, room: Frame) -> list[Piece]:
@@ -107,7 +132,7 @@ def paged(pieces: Sequence[Piece], size: CellSize, room: Frame) -> list[list[Pie
     pages: list[list[Piece]] = []
     left = 0.0
     for piece in pieces:
-        height = piece.height(size)
+        height = piece.height(size, room)
         if not pages or height > left:
             pages.append([])
             left = room.height

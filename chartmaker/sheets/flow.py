@@ -41,7 +41,7 @@ def space(height: float) -> Block:
 def heading(text: str, *, width: float) -> Block:
     """Give a heading with room above and below, kept with what follows."""
     height = line_height(HEADING)
-    return Block(height + 4.0, (text_at(0, height + 0.6, text, HEADING, most=width),), keeps_next=True)
+    return Block(height + 6.0, (text_at(0, height + 2.6, text, HEADING, most=width),), keeps_next=True)
 
 
 def paragraph(

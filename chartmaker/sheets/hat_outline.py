@@ -12,11 +12,15 @@ from chartmaker.sheets.numbers import one_place
 
 LABEL = Style(7.5, ink=QUIET)
 MEASURE = Style(8.5, bold=True, ink=ACCENT)
-TALLEST_MM = 62.0
+TALLEST_MM = 44.0
 LABEL_MM = 12.0
 """Room at the right for the bands' numbers."""
-CLOSEST_MM = 3.2
-"""Labels of bands stand no closer than this; further ones are left out."""
+CLOSEST_MM = 3.1
+"""Labels of bands stand no closer than this: they move up …"""
+FURTHEST_MM = 5.0
+"""… by this at most, and are left out past it …"""
+HIGHEST_LABEL_MM = 2.5
+"""… and where they would stand above the drawing."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,7 +65,7 @@ def hat_outline(appraisal: Appraisal, *, width: float) -> Block:
 
 def _side(appraisal: Appraisal, width: float) -> _Side:
     profile = appraisal.profile
-    radii = (profile.radius_cm[0], *profile.radius_cm)
+    radii = tuple(accumulate(profile.run_cm, initial=profile.radius_cm[0]))
     heights = (0.0, *accumulate(profile.rise_cm))
     scale = min((width - 2 * LABEL_MM) / (2 * max(radii)), TALLEST_MM / max(heights[-1], 0.1))
     return _Side(
@@ -79,8 +83,9 @@ def _bands(appraisal: Appraisal, side: _Side, width: float) -> Iterator[Box]:
         end = done + len(band.rounds)
         if done:
             yield Lines((side.level(done),), 0.18, QUIET)
-        y = side.bottom - (side.heights[done] + side.heights[end]) / 2 + 1.0
-        if last_label - y >= CLOSEST_MM:
+        wanted = side.bottom - (side.heights[done] + side.heights[end]) / 2 + 1.0
+        y = min(wanted, last_label - CLOSEST_MM)
+        if wanted - y <= FURTHEST_MM and y >= HIGHEST_LABEL_MM:
             yield text_at(width - LABEL_MM + 2, y, f"{number}", LABEL, most=LABEL_MM - 2)
             last_label = y
         done = end

@@ -1,6 +1,7 @@
 """The first page of the chart: how to knit the hat, what each letter and sign is, and the bands from the edge up."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from chartmaker.appraisal import Appraisal, LetterAppraisal
 from chartmaker.model.band import Band
@@ -8,12 +9,24 @@ from chartmaker.model.hat import Trim
 from chartmaker.sheets.boxes import Box, Fills, Lines, Style, text_at
 from chartmaker.sheets.chart_cells import Look
 from chartmaker.sheets.chart_layout import band_title
-from chartmaker.sheets.flow import BODY, SMALL, STRONG, Block, beside, bulleted, heading, line_height, paragraph, space
+from chartmaker.sheets.flow import (
+    BODY,
+    SMALL,
+    STRONG,
+    Block,
+    beside,
+    bulleted,
+    heading,
+    height_of,
+    line_height,
+    paragraph,
+    space,
+)
 from chartmaker.sheets.hat_outline import hat_outline
 from chartmaker.sheets.ink import ACCENT, BLACK, WASH
-from chartmaker.sheets.legend import CHIP_MM, Sign, chip, grey_chip, look_of, mark_name, sign_chip, signs_in
+from chartmaker.sheets.legend import CHIP_MM, chip, grey_chip, look_of, mark_name, sign_chip, signs_in
 from chartmaker.sheets.numbers import count_of, one_place
-from chartmaker.sheets.tables import CELL_STRONG, Cell, Column, Drawn, scaled, table
+from chartmaker.sheets.tables import CELL_STRONG, CLOSE_PAD_MM, Cell, Column, Drawn, scaled, table
 
 OUTLINE_MM = 58.0
 """Width of the drawing of the hat, beside the steps."""
@@ -29,15 +42,12 @@ def key_blocks(appraisal: Appraisal, *, width: float) -> list[Block]:
     steps = [
         block for number, step in enumerate(_steps(appraisal), start=1) for block in _step(number, step, steps_width)
     ]
+    steps += paragraph(_reading_notes(appraisal), width=steps_width, style=SMALL)
     blocks = [*_warning(appraisal, width), heading("How to knit it", width=width)]
-    outline = hat_outline(appraisal, width=OUTLINE_MM)
-    blocks.append(beside(steps, [outline], right_x=width - OUTLINE_MM))
+    aside = [hat_outline(appraisal, width=OUTLINE_MM), *_signs(appraisal, OUTLINE_MM)]
+    blocks.append(beside(steps, aside, right_x=width - OUTLINE_MM))
     blocks += [heading("Letters", width=width), *_letters(appraisal, look, width)]
-    blocks += [heading("Bands, from the edge up", width=width), *_bands(appraisal, width)]
-    signs = signs_in(appraisal)
-    if signs:
-        blocks += [heading("Signs", width=width), *(_sign(sign, width) for sign in signs)]
-    return [*blocks, space(2.0), *paragraph(_reading_notes(appraisal), width=width, style=SMALL)]
+    return [*blocks, heading("Bands, from the edge up", width=width), *_bands(appraisal, width)]
 
 
 def _warning(appraisal: Appraisal, width: float) -> list[Block]:
@@ -112,7 +122,7 @@ def _letters(appraisal: Appraisal, look: Look, width: float) -> list[Block]:
         ),
         width,
     )
-    return table(columns, [_letter_row(item, look) for item in appraisal.letters])
+    return table(columns, [_letter_row(item, look) for item in appraisal.letters], pad=CLOSE_PAD_MM)
 
 
 def _letter_row(item: LetterAppraisal, look: Look) -> list[Cell]:
@@ -144,7 +154,7 @@ def _bands(appraisal: Appraisal, width: float) -> list[Block]:
         end = done + len(band.rounds)
         rows.append(_band_row(appraisal, number, band, done, end))
         done = end
-    return table(columns, rows)
+    return table(columns, rows, pad=CLOSE_PAD_MM)
 
 
 def _band_row(appraisal: Appraisal, number: int, band: Band, done: int, end: int) -> list[Cell]:
@@ -164,17 +174,13 @@ def _from_to(first: int, last: int) -> str:
     return f"{first}" if first == last else f"{first} to {last}"
 
 
-def _sign(sign: Sign, width: float) -> Block:
-    height = CHIP_MM + 1.4
-    baseline = CHIP_MM / 2 + 1.2
-    return Block(
-        height,
-        (
-            *sign_chip(0, 0, sign.mark),
-            text_at(8, baseline, sign.name, STRONG),
-            text_at(42, baseline, sign.words, BODY, most=width - 42),
-        ),
-    )
+def _signs(appraisal: Appraisal, width: float) -> Iterator[Block]:
+    for sign in signs_in(appraisal):
+        x = CHIP_MM + 2.5
+        words = paragraph(sign.words, width=width - x, style=SMALL)
+        name = text_at(x, 3.2, sign.name, replace(SMALL, bold=True, ink=BLACK))
+        below = [box.moved(x, 3.8 + place * line.height) for place, line in enumerate(words) for box in line.boxes]
+        yield Block(3.8 + height_of(words) + 1.6, (*sign_chip(0, 0.4, sign.mark), name, *below))
 
 
 def _reading_notes(appraisal: Appraisal) -> str:

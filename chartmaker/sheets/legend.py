@@ -15,17 +15,20 @@ CHIP_MM = 5.0
 """Side of a chip."""
 EDGE_MM = 0.18
 ENTRY = Style(8.0)
-ENTRIES_IN_ROW = 4
+ENTRIES_IN_ROW = 5
 ROW_MM = 6.2
 
 SIGN_WORDS = {
-    Shaping.K2TOG: ("k2tog", "knit 2 together; leans right"),
-    Shaping.SSK: ("ssk", "slip 2 as if to knit, knit both together through the back; leans left"),
-    Shaping.CENTRED: ("centred decrease", "slip 2 together as if to knit, knit 1, pass both over; 3 become 1, upright"),
-    Shaping.MAKE: ("make 1", "lift the strand before the next stitch and knit it through the back"),
+    Shaping.K2TOG: ("k2tog", "knit 2 together: leans right"),
+    Shaping.SSK: ("ssk", "slip 2 singly as if to knit, knit them together through the back: leans left"),
+    Shaping.CENTRED: (
+        "centred double",
+        "slip 2 together as if to knit, knit 1, pass both over it: 3 become 1, upright",
+    ),
+    Shaping.MAKE: ("make 1", "lift the strand before the next stitch, knit it through the back"),
 }
 """Terms of the trade; how each is worked is common practice, no source."""
-PURL_WORDS = ("purl", "purl on the right side")
+PURL_WORDS = ("purl", "purled, seen from the right side")
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +48,7 @@ def look_of(appraisal: Appraisal) -> Look:
 
 def signs_in(appraisal: Appraisal) -> list[Sign]:
     """List the signs that a hat's chart uses."""
-    used = {code for band in appraisal.design.bands for line in band.rounds for code in line.shaping}
+    used = set[int]().union(*(line.shaping for _, line in appraisal.design.rounds()))
     signs = [Sign(SHAPING_MARKS[shape], *SIGN_WORDS[shape]) for shape in SIGN_WORDS if shape in used]
     is_textured = any("p" in band.texture for band in appraisal.design.bands)
     return [*signs, Sign(PURL_BAR, *PURL_WORDS)] if is_textured else signs

@@ -3,8 +3,8 @@
 from io import BytesIO
 from itertools import pairwise
 
+from reportlab import rl_config
 from reportlab.pdfgen.canvas import Canvas
-from reportlab.pdfgen.pathobject import PDFPathObject
 
 from chartmaker.sheets.boxes import Fills, Lines, Marks, Page, Style, Text
 from chartmaker.sheets.faces import Outline, house_face
@@ -12,10 +12,14 @@ from chartmaker.sheets.ink import Ink
 from chartmaker.sheets.lines import MM_PER_PT
 from chartmaker.sheets.marks import Disc, Mark, Ring, Solid, Stroke
 from chartmaker.sheets.paper import Paper
+from chartmaker.sheets.pdf_path import PlainPath
 from chartmaker.sheets.text import CODE_PADDING_EM, CODE_SCALE, Run
 
 PT = 1 / MM_PER_PT
 """Points in a millimetre."""
+rl_config.useA85 = 0
+"""Streams stay binary: writing them as text costs a quarter of their size and of the time. ReportLab has no narrower
+switch, and nothing else here uses it."""
 LONGEST_METADATA = 400
 """Characters of a title that the file's own data carry."""
 
@@ -80,7 +84,7 @@ class PdfSurface:
     def fills(self, box: Fills) -> None:
         """Fill rectangles as one path."""
         self._fill_with(box.ink)
-        path = self._canvas.beginPath()
+        path = PlainPath()
         for left, top, width, height in box.rectangles:
             path.rect(left * PT, self._height - (top + height) * PT, width * PT, height * PT)
         self._canvas.drawPath(path, stroke=0, fill=1)
@@ -88,7 +92,7 @@ class PdfSurface:
     def lines(self, box: Lines) -> None:
         """Draw lines as one path."""
         self._stroke_with(box.ink, box.width * PT)
-        path = self._canvas.beginPath()
+        path = PlainPath()
         for x1, y1, x2, y2 in box.segments:
             path.moveTo(x1 * PT, self._height - y1 * PT)
             path.lineTo(x2 * PT, self._height - y2 * PT)
@@ -97,7 +101,7 @@ class PdfSurface:
     def marks(self, box: Marks) -> None:
         """Draw the filled parts of all marks as one path, and their lines as another."""
         size = box.size * PT
-        filled, stroked = self._canvas.beginPath(), self._canvas.beginPath()
+        filled, stroked = PlainPath(), PlainPath()
         for x, y in box.centres:
             _add_mark(box.mark, (x * PT, self._height - y * PT), size, filled=filled, stroked=stroked)
         if any(isinstance(shape, Disc | Solid) for shape in box.mark.shapes):
@@ -167,9 +171,7 @@ def _hex(text: str) -> str:
     return ("\ufeff" + text).encode("utf-16-be", "replace").hex().upper()
 
 
-def _add_mark(
-    mark: Mark, centre: tuple[float, float], size: float, *, filled: PDFPathObject, stroked: PDFPathObject
-) -> None:
+def _add_mark(mark: Mark, centre: tuple[float, float], size: float, *, filled: PlainPath, stroked: PlainPath) -> None:
     x, y = centre
     for shape in mark.shapes:
         if isinstance(shape, Disc | Ring):
@@ -186,8 +188,8 @@ def _add_mark(
 
 
 def _add_glyph(canvas: Canvas, commands: tuple[tuple[str, tuple[float, ...]], ...], dx: float, dy: float) -> None:
-    """Fill one glyph; ReportLab rounds to six places, which em of 1 bear well."""
-    path = canvas.beginPath()
+    """Fill one glyph."""
+    path = PlainPath(decimals=4)
     for verb, numbers in commands:
         placed = [number + (dy if place % 2 else dx) for place, number in enumerate(numbers)]
         if verb == "move":

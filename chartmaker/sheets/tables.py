@@ -11,8 +11,8 @@ from chartmaker.sheets.lines import wrapped
 CELL = Style(9.0)
 CELL_STRONG = Style(9.0, bold=True)
 HEAD = Style(7.5, ink=QUIET)
-PAD_MM = 1.3
-"""Above and below the text of a row."""
+PAD_MM, CLOSE_PAD_MM = 1.0, 0.45
+"""Above and below the text of a row, usually and in a close table."""
 GUTTER_MM = 3.0
 """Between columns, inside their widths."""
 HAIRLINE_MM = 0.18
@@ -48,11 +48,10 @@ def scaled(columns: Sequence[Column], width: float) -> tuple[Column, ...]:
     )
 
 
-def table(columns: Sequence[Column], rows: Sequence[Sequence[Cell]]) -> list[Block]:
+def table(columns: Sequence[Column], rows: Sequence[Sequence[Cell]], *, pad: float = PAD_MM) -> list[Block]:
     """Lay out a table as its head and one block a row."""
-    width = sum(column.width for column in columns)
-    head = _head(columns, width)
-    return [head, *(_row(columns, row, width, head) for row in rows)]
+    head = _head(columns, sum(column.width for column in columns))
+    return [head, *(_row(columns, row, head, pad) for row in rows)]
 
 
 def _head(columns: Sequence[Column], width: float) -> Block:
@@ -69,21 +68,21 @@ def _head(columns: Sequence[Column], width: float) -> Block:
     return Block(depth + 1.6, tuple(boxes), keeps_next=True)
 
 
-def _row(columns: Sequence[Column], row: Sequence[Cell], width: float, head: Block) -> Block:
+def _row(columns: Sequence[Column], row: Sequence[Cell], head: Block, pad: float) -> Block:
     boxes: list[Box] = []
     deepest = 0.0
     x = 0.0
     for column, cell in zip(columns, row, strict=True):
         if isinstance(cell, Drawn):
-            boxes.extend(moved(cell.boxes, x, PAD_MM))
+            boxes.extend(moved(cell.boxes, x, pad))
             deepest = max(deepest, cell.height)
         else:
             lines = _cell_lines(cell, column)
-            boxes.extend(_lines(lines, column, x, PAD_MM, column.style))
+            boxes.extend(_lines(lines, column, x, pad, column.style))
             deepest = max(deepest, len(lines) * line_height(column.style))
         x += column.width
-    height = deepest + 2 * PAD_MM
-    boxes.append(Lines(((0, height, width, height),), HAIRLINE_MM, HAIRLINE))
+    height = deepest + 2 * pad
+    boxes.append(Lines(((0, height, x, height),), HAIRLINE_MM, HAIRLINE))
     return Block(height, tuple(boxes), head=head)
 
 

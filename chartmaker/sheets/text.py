@@ -6,13 +6,11 @@ direction), prints as its code point in a small frame: "U+202E".
 
 import unicodedata
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from itertools import groupby
 
-from bidi import algorithm as bidi  # type: ignore[import-untyped]  # ships no types
-from bidi.mirror import MIRRORED  # type: ignore[import-untyped]  # ships no types
-
+from chartmaker.sheets.bidi_order import levels_of, mirrored
 from chartmaker.sheets.faces import SILENT, Outline, further_face_for, house_advance_em, house_has, shaped
 
 MOST_MARKS = 3
@@ -115,22 +113,10 @@ def _piece(cluster: str) -> _Piece:
 
 
 def _in_levels(pieces: list[_Piece]) -> list[_Piece]:
-    """Give each piece the level of its direction; a line without right-to-left characters is all level 0."""
+    """Give each piece the level of its direction."""
     stand_ins = "".join(" " if piece.way == "code" else piece.text[0] for piece in pieces)
-    if not any(unicodedata.bidirectional(character) in ("R", "AL", "AN") for character in stand_ins):
-        return pieces
-    storage = bidi.get_empty_storage()
-    base = bidi.get_base_level(stand_ins)
-    storage["base_level"], storage["base_dir"] = base, "LR"[base]
-    bidi.get_embedding_levels(stand_ins, storage)
-    bidi.explicit_embed_and_overrides(storage)
-    bidi.resolve_weak_types(storage)
-    bidi.resolve_neutral_types(storage, debug=False)
-    bidi.resolve_implicit_levels(storage, debug=False)
-    levels = [character["level"] for character in storage["chars"]]
-    if len(levels) != len(pieces):
-        return pieces
-    return [_Piece(piece.text, piece.way, piece.face, level) for piece, level in zip(pieces, levels, strict=True)]
+    levels = levels_of(stand_ins)
+    return [replace(piece, level=level) for piece, level in zip(pieces, levels, strict=True)]
 
 
 def _visual_order(groups: list[list[_Piece]]) -> list[list[_Piece]]:
@@ -154,7 +140,7 @@ def _written(group: list[_Piece], *, bold: bool) -> list[Run]:
         return [_code_run(character, bold=bold) for piece in ordered for character in piece.text]
     text = "".join(piece.text for piece in group)
     if first.way == "house":
-        text = "".join(MIRRORED.get(character, character) for character in reversed(text)) if first.level % 2 else text
+        text = "".join(map(mirrored, reversed(text))) if first.level % 2 else text
         return [Run("house", text, house_advance_em(text, bold=bold))]
     outline = shaped(text, face=first.face, bold=bold, right_to_left=bool(first.level % 2))
     return [Run("outline", text, outline.advance_em, outline)]

@@ -50,10 +50,10 @@ def _need_columns(width: float) -> tuple[Column, ...]:
         Column("stitches", 16, "right"),
         *(Column(title, 14, "right") for title in ("m, low", "m, likely", "m, high", "g, low", "g, likely", "g, high")),
         Column("g, planned", 16, "right", CELL_STRONG),
-        Column("g, on hand", 15, "right"),
+        Column("g, on hand", 18, "right"),
         Column("g, short", 13.5, "right", CELL_STRONG),
     ]
-    return scaled((Column("", 6, style=CELL_STRONG), Column("", 8), Column("lot", 34, most_lines=3), *right), width)
+    return scaled((Column("", 6, style=CELL_STRONG), Column("", 8), Column("lot", 32, most_lines=3), *right), width)
 
 
 def _need_row(item: LetterAppraisal, look: Look) -> list[Cell]:
@@ -116,7 +116,7 @@ def _use_columns(width: float) -> tuple[Column, ...]:
 
 def _use_row(item: LetterAppraisal, look: Look) -> list[Cell]:
     need = item.requirement
-    rest = ", ".join(f"{extra.what} {one_place(extra.cm.likely / 100)}" for extra in need.extras)
+    rest = ", ".join(f"{extra.what} {extra.cm.likely:.0f} cm" for extra in need.extras)
     return [
         item.letter,
         _chip(item, look),
