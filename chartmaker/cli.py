@@ -17,6 +17,8 @@ from chartmaker.files.design_reading import read_design
 from chartmaker.files.palette_reading import read_palette, read_palette_beside
 from chartmaker.files.problems import UserProblem
 from chartmaker.files.saving import write_safely
+from chartmaker.model.design import Design
+from chartmaker.model.palette import Palette
 from chartmaker.model.settings import Viewing
 from chartmaker.report.as_json import lots_as_json, report_as_json
 from chartmaker.report.as_text import lots_as_text, report_as_text
@@ -146,7 +148,7 @@ def _print(chosen: argparse.Namespace) -> int:
     today = dt.datetime.now(tz=dt.UTC).astimezone().date()
     write_safely(
         chosen.output,
-        print_sheets(_appraised(chosen), paper=chosen.paper, sheets=chosen.sheets, dated=today),
+        print_sheets(_appraised(chosen), paper=chosen.paper, sheets=chosen.sheets, printed_on=today),
         keep_previous=False,
     )
     return DONE
@@ -154,9 +156,9 @@ def _print(chosen: argparse.Namespace) -> int:
 
 def _picture(chosen: argparse.Namespace) -> int:
     from chartmaker.pictures.picture import picture
-    from chartmaker.pictures.png import to_png
+    from chartmaker.pictures.png import png_bytes
 
-    write_safely(chosen.output, to_png(picture(_appraised(chosen), chosen.view, chosen.width)), keep_previous=False)
+    write_safely(chosen.output, png_bytes(picture(_appraised(chosen), chosen.view, chosen.width)), keep_previous=False)
     return DONE
 
 
@@ -193,7 +195,16 @@ def _appraised(chosen: argparse.Namespace) -> Appraisal:
             design = design.using(chosen.colourway)
         except ValueError as error:
             raise UserProblem(what=str(error), where=str(chosen.design)) from error
-    return appraise(design, read_palette_beside(design, chosen.design))
+    return appraise(design, _palette_beside(design, chosen.design))
+
+
+def _palette_beside(design: Design, path: Path) -> Palette | None:
+    """Read the palette that a design names; the design stands alone without it, so a broken one is only told."""
+    try:
+        return read_palette_beside(design, path)
+    except UserProblem as problem:
+        print(_printable(f"chartmaker: going on without the palette: {problem}"), file=sys.stderr)
+        return None
 
 
 def _printable(text: str) -> str:

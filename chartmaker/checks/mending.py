@@ -6,7 +6,7 @@ from chartmaker.checks.facts import Facts, PairAppraisal
 from chartmaker.model.palette import Lot
 from chartmaker.shade.least_change import Neighbour, least_change
 from chartmaker.shade.lot_shade import LotShade
-from chartmaker.shade.lots import shade_of
+from chartmaker.shade.lots import shades_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,8 +89,8 @@ def _neighbours(facts: Facts, letter: str, *, partner: str, wanted: float) -> li
 
 def _candidates(facts: Facts) -> list[LotShade]:
     taken = {letter.lot.id for letter in facts.letters if letter.lot}
-    lots = (lot for lot in facts.palette.lots if lot.id not in taken)
-    return [shade for lot in lots if (shade := shade_of(lot, facts.design.viewing))]
+    lots = [lot for lot in facts.palette.lots if lot.id not in taken]
+    return [shade for shade in shades_of(lots, facts.design.viewing) if shade]
 
 
 def _text(facts: Facts, choice: _Choice, grade: str) -> str:

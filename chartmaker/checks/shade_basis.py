@@ -20,7 +20,10 @@ def check(facts: Facts) -> Iterator[Finding]:
             )
         elif letter.shade.rests_on == "approximate":
             yield _finding(
-                letter, "note", "rests on a screen colour, which is approximate", "measure it with an instrument"
+                letter,
+                "note",
+                f"rests on a screen colour; its value may be off by {letter.shade.deviation[0]:g} and more",
+                "measure it with an instrument",
             )
         elif letter.shade.is_lone:
             yield _finding(

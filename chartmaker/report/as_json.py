@@ -13,7 +13,7 @@ from chartmaker.knit.interval import Interval
 from chartmaker.model.palette import Lot, Palette
 from chartmaker.model.settings import Viewing
 from chartmaker.shade.lot_shade import LotShade
-from chartmaker.shade.lots import shade_of
+from chartmaker.shade.lots import shades_of
 
 Json = dict[str, Any]
 
@@ -45,7 +45,7 @@ def lots_as_json(palette: Palette, viewing: Viewing) -> Json:
     return {
         "format": "chartmaker-lots",
         "version": 1,
-        "lots": [_lot(lot, shade_of(lot, viewing)) for lot in palette.lots],
+        "lots": [_lot(lot, shade) for lot, shade in zip(palette.lots, shades_of(palette.lots, viewing), strict=True)],
     }
 
 

@@ -8,7 +8,7 @@ from chartmaker.dye.plan import BathPlan
 from chartmaker.model.palette import Lot, Palette
 from chartmaker.model.settings import Viewing
 from chartmaker.shade.lot_shade import LotShade
-from chartmaker.shade.lots import shade_of
+from chartmaker.shade.lots import shades_of
 
 Rows = list[tuple[str, ...]]
 
@@ -33,7 +33,7 @@ def report_as_text(appraisal: Appraisal) -> str:
 
 def lots_as_text(palette: Palette, viewing: Viewing) -> str:
     """Give the lots of a palette as a terminal shows them, the lightest first, those without a shade last."""
-    pairs = [(lot, shade_of(lot, viewing)) for lot in palette.lots]
+    pairs = list(zip(palette.lots, shades_of(palette.lots, viewing), strict=True))
     pairs.sort(key=lambda pair: -pair[1].value if pair[1] else 1)
     rows: Rows = [("lot", "value", "±", "a*", "b*", "on hand", "rests on", "name")]
     rows.extend(_lot_row(lot, shade) for lot, shade in pairs)

@@ -42,6 +42,11 @@ class LotShade:
         return self.readings == 1
 
     @property
+    def has_assumed_spread(self) -> bool:
+        """Whether its deviation is a stated default, which more of the same readings would not make smaller."""
+        return self.readings < 2 or self.rests_on == "approximate"
+
+    @property
     def hex(self) -> str:
         """The screen colour as "#rrggbb"."""
         red, green, blue = self.srgb

@@ -19,6 +19,11 @@ from chartmaker.shade.weights import white_point
 
 LONE_DEVIATION = (1.0, 0.8, 0.8)
 """Standard deviation of L*, a* and b* that a lone reading is given: common practice, no source."""
+SCREEN_DEVIATION = (6.0, 6.0, 6.0)
+"""The same for a shade that rests on a screen colour, however many were picked, since they err alike.
+
+An uncorrected photo is off by over 10 CIEDE2000 in the mean (abstract of a study); 6 on each of three axes comes to 10.
+"""
 
 
 def shade_of(lot: Lot, viewing: Viewing) -> LotShade | None:
@@ -86,7 +91,7 @@ def _computed(owners: Sequence[tuple[str, tuple[Reading, ...]]], viewing: Viewin
             lot=name,
             viewing=viewing,
             lab=tuple(mean),
-            deviation=tuple(deviation) if len(readings) > 1 else LONE_DEVIATION,
+            deviation=_judged(tuple(deviation), readings),
             mcdm=mcdm if len(readings) > 1 else 0.0,
             readings=len(readings),
             rests_on=_weakest(readings),
@@ -111,6 +116,13 @@ def _statistics(
     deviations = np.sqrt(squares / np.maximum(counts - 1, 1)[:, np.newaxis])
     mcdms = np.add.reduceat(ciede2000(mean_of_row, lab), starts) / counts
     return means, deviations, mcdms
+
+
+def _judged(measured: tuple[float, float, float], readings: tuple[Reading, ...]) -> tuple[float, float, float]:
+    """Give the deviation to reckon with: the measured one where there is one, and that is all that can be wrong."""
+    if _weakest(readings) == "approximate":
+        return SCREEN_DEVIATION
+    return measured if len(readings) > 1 else LONE_DEVIATION
 
 
 def _weakest(readings: tuple[Reading, ...]) -> str:

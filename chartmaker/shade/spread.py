@@ -91,10 +91,10 @@ def contrast_table(shades: Sequence[LotShade]) -> ContrastTable:
 
 
 def spread_of(shades: Sequence[LotShade]) -> Spread:
-    """Gather the values of shades and their scatter; a shade without readings of its own counts as one reading."""
-    table = np.array([(shade.lab[0], shade.deviation[0], shade.readings) for shade in shades]).reshape(-1, 3)
-    value, deviation, readings = table.T
-    variance = deviation**2 / np.maximum(readings, 1)
+    """Gather the values of shades and their scatter; one with an assumed spread counts as one reading."""
+    rows = [(shade.lab[0], shade.deviation[0], 1 if shade.has_assumed_spread else shade.readings) for shade in shades]
+    value, deviation, readings = np.array(rows, dtype=np.float64).reshape(-1, 3).T
+    variance = deviation**2 / readings
     freedom = np.where(readings > 1, readings - 1, np.inf)
     return Spread(value, variance, 1 / freedom)
 

@@ -1,4 +1,6 @@
 import gc
+import math
+from dataclasses import replace
 from statistics import fmean, stdev
 
 import numpy as np
@@ -12,8 +14,9 @@ from chartmaker.model.settings import Viewing
 from chartmaker.shade import lots
 from chartmaker.shade.colorimetry import colour
 from chartmaker.shade.lot_shade import RESTS_ON
-from chartmaker.shade.lots import LONE_DEVIATION, shade_of, shade_of_yarn, shades_of
+from chartmaker.shade.lots import LONE_DEVIATION, SCREEN_DEVIATION, shade_of, shade_of_yarn, shades_of
 from chartmaker.shade.readings import lab_of_readings
+from chartmaker.shade.spread import value_difference
 from tests import strategies
 from tests.builders import flat_spectrum, lot
 
@@ -159,3 +162,16 @@ def test_any_lot_that_was_measured_has_a_sound_shade(readings, viewing):
     assert min(*shade.deviation, shade.mcdm) >= 0
     assert all(isinstance(level, int) and 0 <= level <= 255 for level in shade.srgb)
     assert shade.rests_on in RESTS_ON
+
+
+def test_screen_colours_err_alike_however_many_are_picked() -> None:
+    """An uncorrected photo is off by over 10 CIEDE2000 in the mean (abstract of a study)."""
+    picked = Lot(id="p", name="p", readings=tuple(ScreenReading(hex=f"#8a3b2{last}") for last in "0123456789"))
+    shade = shade_of(picked, Viewing())
+    assert shade is not None
+    assert shade.deviation == SCREEN_DEVIATION
+    assert shade.has_assumed_spread
+    assert value_difference(shade, shade).low == 0
+    steady = replace(shade, lab=(90.0, 0.0, 0.0))
+    difference = value_difference(shade, steady)
+    assert difference.difference - difference.low == pytest.approx(1.645 * math.sqrt(2 * 6.0**2), rel=1e-3)

@@ -191,7 +191,7 @@ def test_a_stack_of_spectra_gives_what_each_gives_alone():
 
 
 def run_python(text):
-    return subprocess.run([sys.executable, "-W", "error", "-c", text], capture_output=True, text=True, check=False)  # noqa: S603 - our own text
+    return subprocess.run([sys.executable, "-W", "error", "-c", text], capture_output=True, text=True, check=False)
 
 
 def test_shades_of_the_usual_bands_need_neither_colour_science_nor_scipy():

@@ -1,0 +1,207 @@
+"""The command line, run as its user runs it: what it prints, what it writes, and how it ends."""
+
+import json
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+from PIL import Image
+from pypdf import PdfReader
+
+from chartmaker import cli
+from chartmaker.cli import COMMANDS, main
+from chartmaker.files.design_writing import save_design
+from chartmaker.files.palette_writing import save_palette
+from chartmaker.model.design import Design
+from chartmaker.model.palette import Palette
+from chartmaker.pictures import picture
+from chartmaker.sheets import plan
+from tests.builders import chart, lot
+
+GOOD = chart(
+    "\n".join(["A B | .x.x"] * 4),
+    times=37,
+    lots={
+        "A": lot("pale", labs=[(80, 0, 10), (81, 0, 10)], on_hand_g=90),
+        "B": lot("dark", labs=[(30, 0, 9), (31, 0, 9)]),
+    },
+)
+BROKEN_SAMPLES = Path(__file__).parent / "files" / "samples" / "broken"
+
+
+@pytest.fixture
+def good(tmp_path: Path) -> Path:
+    return saved(GOOD, tmp_path / "good.hat.toml")
+
+
+def saved(design: Design, path: Path) -> Path:
+    save_design(design, path)
+    return path
+
+
+def test_a_report_without_a_stop_ends_with_0(good: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["report", str(good)]) == 0
+    shown = capsys.readouterr().out
+    assert "Cast on 148" in shown
+    assert "clear" in shown
+
+
+def test_a_report_with_a_stop_ends_with_1(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = saved(chart("A B | .x.x", times=37), tmp_path / "unfinished.hat.toml")
+    assert main(["report", str(path), "--json"]) == 1
+    report = json.loads(capsys.readouterr().out)
+    assert {finding["severity"] for finding in report["findings"]} >= {"stop"}
+
+
+def test_the_json_is_all_that_stands_on_standard_output(good: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["report", "--json", str(good)]) == 0
+    assert json.loads(capsys.readouterr().out)["format"] == "chartmaker-report"
+
+
+def test_another_colourway_can_be_chosen_and_a_wrong_one_is_told(
+    good: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main(["report", str(good), "--colourway", "first"]) == 0
+    assert main(["report", str(good), "--colourway", "frist"]) == 2
+    assert "'first'" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        ["report"],
+        ["report", "x.hat.toml", "--colour"],
+        ["print", "x.hat.toml"],
+        ["print", "x.hat.toml", "-o", "x.pdf", "--paper", "b5"],
+        ["print", "x.hat.toml", "-o", "x.pdf", "--sheets", "chart,rounds"],
+        ["picture", "x.hat.toml", "-o", "x.png", "--width", "9"],
+        ["picture", "x.hat.toml", "-o", "x.png", "--width", "1e9"],
+        ["picture", "x.hat.toml", "-o", "x.png", "--view", "back"],
+    ],
+)
+def test_a_wrong_call_ends_with_2(words: list[str], capsys: pytest.CaptureFixture[str]) -> None:
+    with pytest.raises(SystemExit) as end:
+        main(words)
+    assert end.value.code == 2
+    assert "usage" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize("later", ["take", "compare", "fit"])
+def test_what_is_not_built_yet_is_no_command(later: str, capsys: pytest.CaptureFixture[str]) -> None:
+    assert later not in COMMANDS
+    assert main([later, "a", "b"]) == 2
+    assert "is no command" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize("path", sorted(BROKEN_SAMPLES.iterdir()), ids=lambda path: path.name)
+def test_a_broken_file_of_every_kind_gets_its_sentence_and_status_2(
+    path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    command = "lots" if path.name.endswith(".palette.toml") else "report"
+    assert main([command, str(path)]) == 2
+    told = capsys.readouterr()
+    assert told.out == ""
+    assert told.err.startswith("chartmaker: ")
+    assert path.name in told.err
+    assert "Traceback" not in told.err
+
+
+@pytest.mark.parametrize("command", ["report", "lots"])
+@pytest.mark.parametrize("what", ["absent.toml", "."])
+def test_a_file_that_is_not_there_gets_one_sentence(
+    command: str, what: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main([command, str(tmp_path / what)]) == 2
+    assert len(capsys.readouterr().err.splitlines()) == 1
+
+
+def test_printing_gives_a_pdf_on_the_paper_asked_for(good: Path, tmp_path: Path) -> None:
+    for paper, width_pt in (("a4", 595.3), ("letter", 612.0)):
+        out = tmp_path / f"{paper}.pdf"
+        assert main(["print", str(good), "-o", str(out), "--paper", paper]) == 0
+        assert float(PdfReader(out).pages[0].mediabox.width) == pytest.approx(width_pt, abs=0.1)
+
+
+def test_fewer_sheets_are_fewer_pages(good: Path, tmp_path: Path) -> None:
+    pages = {}
+    for sheets in ("chart", "chart,yarn,contrast,baths"):
+        out = tmp_path / "out.pdf"
+        assert main(["print", str(good), "-o", str(out), "--sheets", sheets]) == 0
+        pages[sheets] = len(PdfReader(out).pages)
+    assert pages["chart"] < pages["chart,yarn,contrast,baths"]
+
+
+@pytest.mark.parametrize("view", ["shade", "value", "knit", "hat"])
+def test_a_picture_is_as_wide_as_asked(view: str, good: Path, tmp_path: Path) -> None:
+    out = tmp_path / "out.png"
+    assert main(["picture", str(good), "-o", str(out), "--view", view, "--width", "200"]) == 0
+    with Image.open(out) as image:
+        assert image.width == 200
+
+
+def test_output_that_cannot_be_written_gets_one_sentence(
+    good: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main(["picture", str(good), "-o", str(tmp_path / "no" / "such" / "folder.png")]) == 2
+    assert len(capsys.readouterr().err.splitlines()) == 1
+
+
+def test_lots_lists_a_palette(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = tmp_path / "shed.palette.toml"
+    save_palette(Palette(name="Shed", lots=(lot("woad-1", (30, -5, -22)),)), path)
+    assert main(["lots", str(path)]) == 0
+    assert "woad-1" in capsys.readouterr().out
+    assert main(["lots", str(path), "--json"]) == 0
+    assert json.loads(capsys.readouterr().out)["lots"][0]["lab"] == [30.0, -5.0, -22.0]
+
+
+def test_a_broken_palette_beside_a_design_is_told_and_the_report_goes_on(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    (tmp_path / "shed.palette.toml").write_text("format = ", encoding="utf-8")
+    path = saved(chart("A | ....", times=37, palette_file="shed.palette.toml"), tmp_path / "a.hat.toml")
+    assert main(["report", str(path)]) == 1
+    told = capsys.readouterr()
+    assert "going on without the palette" in told.err
+    assert "Cast on 148" in told.out
+
+
+def test_control_characters_of_a_name_do_not_reach_the_terminal(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = saved(chart("A | ....", title="red \x1b[31m hat"), tmp_path / "a.hat.toml")
+    main(["report", str(path)])
+    assert "\x1b" not in capsys.readouterr().out
+
+
+def test_the_commands_work_without_qt_and_load_no_science_library(good: Path, tmp_path: Path) -> None:
+    """Qt is hidden from the import system; what a common report needs is checked by what it loaded."""
+    script = (
+        "import sys; sys.modules.update(dict.fromkeys(['PySide6', 'shiboken6']))\n"
+        "from chartmaker.cli import main\n"
+        f"codes = [main(['report', {str(good)!r}])]\n"
+        "loaded = {'colour', 'scipy', 'reportlab', 'PIL'} & set(sys.modules)\n"
+        f"codes.append(main(['print', {str(good)!r}, '-o', {str(tmp_path / 'a.pdf')!r}]))\n"
+        f"codes.append(main(['picture', {str(good)!r}, '-o', {str(tmp_path / 'a.png')!r}, '--view', 'hat']))\n"
+        "print(codes, sorted(loaded))\n"
+    )
+    run = subprocess.run([sys.executable, "-c", script], capture_output=True, text=True, check=True)
+    assert run.stdout.splitlines()[-1] == "[0, 0, 0] []"
+
+
+def test_the_window_without_qt_says_what_to_do() -> None:
+    script = (
+        "import sys; sys.modules.update(dict.fromkeys(['PySide6', 'shiboken6']))\n"
+        "from chartmaker.cli import main\n"
+        "sys.exit(main([]))\n"
+    )
+    run = subprocess.run([sys.executable, "-c", script], capture_output=True, text=True, check=False, timeout=60)
+    assert run.returncode == 2
+    assert "system libraries" in run.stderr
+
+
+def test_the_command_line_names_what_sheets_and_pictures_have() -> None:
+    """The names stand twice, so that `--help` need not load ReportLab and Pillow."""
+    assert cli.SHEETS == plan.SHEETS
+    assert set(cli.VIEWS) == set(picture.VIEWS)
