@@ -82,7 +82,7 @@ class BathsPage(PageFrame):
 
 def _cautions(plans: tuple[BathPlan, ...]) -> QWidget:
     """Give the cautions that the printed bath sheet has too, for all that goes into these baths."""
-    used = tuple(item.name for plan in plans for item in (*plan.bath.mordants, *plan.bath.assists))
+    used = tuple(item.name for plan in plans for item in (*plan.mordants, *plan.assists))
     inside = QWidget()
     layout = QVBoxLayout(inside)
     layout.setContentsMargins(0, 0, 0, 0)

@@ -6,7 +6,7 @@ import datetime as dt
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QSettings, Signal
+from PySide6.QtCore import QObject, QSettings, QTimer, Signal
 
 from chartmaker.app.blank import blank_design
 from chartmaker.app.recent_files import forget, recent_files, remember
@@ -19,8 +19,6 @@ if TYPE_CHECKING:
     from chartmaker.app.background import Background, Work
     from chartmaker.app.open_design import OpenDesign
     from chartmaker.app.questions import Questions
-    from chartmaker.model.design import Design
-    from chartmaker.model.palette import Palette
 
 DESIGN_ENDING = ".hat.toml"
 FOLDER_KEY = "folder"
@@ -62,10 +60,6 @@ class Filing(QObject):
         if self.may_leave() and not self._take(path):
             forget(self.settings, path)
 
-    def open_at_start(self, path: Path) -> bool:
-        """Open the design that the program was called with; False where it was refused and told."""
-        return self._take(path)
-
     def open_palette(self) -> None:
         """Ask for a palette whose lots the letters may choose from too."""
         path = self.questions.file_to_open(tr("Open a palette"), _kinds(tr("Palettes"), "*.palette.toml"), self._folder)
@@ -78,11 +72,30 @@ class Filing(QObject):
 
     def _take(self, path: Path) -> bool:
         def read() -> None:
-            design, palette = read_with_palette(path)
-            self.document.replace(design, path=path, palette=palette)
-            self._note_place(path)
+            from chartmaker.files.design_reading import read_design
+
+            self.document.replace(read_design(path), path=path, palette=None)
+            self.after_opening()
 
         return self._carefully(read)
+
+    def after_opening(self) -> None:
+        """Remember the design's place, and read the palette beside it once the window has shown the design itself."""
+        if self.document.path is not None:
+            self._note_place(self.document.path)
+            QTimer.singleShot(0, self, self._take_palette_beside)
+
+    def _take_palette_beside(self) -> None:
+        from chartmaker.files.palette_reading import read_palette_beside
+
+        document = self.document
+
+        def read() -> None:
+            palette = document.path and read_palette_beside(document.design, document.path)
+            if palette:
+                document.take_palette(palette)
+
+        self._carefully(read)
 
     def _take_palette(self, path: Path) -> None:
         from chartmaker.files.palette_reading import read_palette
@@ -209,18 +222,6 @@ class Filing(QObject):
     def _note_place(self, path: Path) -> None:
         remember(self.settings, path)
         self.settings.setValue(FOLDER_KEY, str(path.absolute().parent))
-
-
-def read_with_palette(path: Path) -> tuple[Design, Palette | None]:
-    """Read a design, and the palette beside it where it names one that is there.
-
-    Raises UserProblem for a design that is refused.
-    """
-    from chartmaker.files.design_reading import read_design
-    from chartmaker.files.palette_reading import read_palette_beside
-
-    design = read_design(path)
-    return design, read_palette_beside(design, path)
 
 
 def _kinds(name: str, pattern: str) -> str:

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import os
 import sys
+from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QLibraryInfo, QLocale, QSettings, QTranslator
+from PySide6.QtCore import QLibraryInfo, QLocale, QSettings, QTimer, QTranslator
 from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
@@ -14,6 +15,7 @@ from chartmaker.app.blank import blank_design
 from chartmaker.app.icons import drawing
 from chartmaker.app.open_design import OpenDesign
 from chartmaker.app.window import Window
+from chartmaker.files.problems import UserProblem
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -31,18 +33,28 @@ def run(design_path: Path | None) -> int:
     translator = QTranslator(application)
     if translator.load(QLocale(), "qtbase", "_", QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)):
         application.installTranslator(translator)
-    window = open_window(kept_settings())
-    window.show()
+    window = open_window(kept_settings(), design_path)
     sys.excepthook = FaultTeller(window)
-    if design_path is not None:
-        window.filing.open_at_start(design_path)
     return application.exec()
 
 
-def open_window(settings: QSettings) -> Window:
-    """Make the window on a new design."""
-    window = Window(OpenDesign(blank_design()), settings)
+def open_window(settings: QSettings, design_path: Path | None = None) -> Window:
+    """Show the window on a design; on a new one where none is named, or where it is refused, which is then told."""
+    problem: Exception | None = None
+    document = None
+    if design_path is not None:
+        from chartmaker.files.design_reading import read_design
+
+        try:
+            document = OpenDesign(read_design(design_path), path=design_path)
+        except (UserProblem, OSError) as error:
+            problem = error
+    window = Window(document or OpenDesign(blank_design()), settings)
     window.setWindowIcon(QIcon(drawing("chartmaker", 128)))
+    window.show()
+    window.filing.after_opening()
+    if problem is not None:
+        QTimer.singleShot(0, window, partial(window.filing.tell, problem))
     return window
 
 

@@ -1,14 +1,17 @@
-"""Everything that the window asks or tells in a dialog; tests put their own answers in its place."""
+"""Everything that the window asks or tells in a dialog; tests put their own answers in its place.
+
+Dialogs are imported when the first is shown, since Qt's classes cost time that the start can do without.
+"""
 
 from __future__ import annotations
 
 from pathlib import Path
-from typing import Literal
-
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFileDialog, QInputDialog, QMessageBox, QWidget
+from typing import TYPE_CHECKING, Literal
 
 from chartmaker.app.words import tr
+
+if TYPE_CHECKING:
+    from PySide6.QtWidgets import QWidget
 
 Answer = Literal["save", "discard", "cancel"]
 PAPERS = ("a4", "letter")
@@ -23,6 +26,8 @@ class Questions:
 
     def what_of_unsaved(self, name: str) -> Answer:
         """Ask what to do with unsaved work."""
+        from PySide6.QtWidgets import QMessageBox
+
         box = QMessageBox(QMessageBox.Icon.Question, tr("Unsaved work"), "", parent=self._parent)
         box.setText(tr("{0} has changes that are not saved.").format(name))
         buttons = QMessageBox.StandardButton
@@ -35,16 +40,22 @@ class Questions:
 
     def file_to_open(self, title: str, kind: str, folder: Path) -> Path | None:
         """Ask for a file that exists; None where the user thought better of it."""
+        from PySide6.QtWidgets import QFileDialog
+
         name, _ = QFileDialog.getOpenFileName(self._parent, title, str(folder), kind)
         return Path(name) if name else None
 
     def file_to_save(self, title: str, kind: str, proposed: Path) -> Path | None:
         """Ask for a place to write to; None where the user thought better of it."""
+        from PySide6.QtWidgets import QFileDialog
+
         name, _ = QFileDialog.getSaveFileName(self._parent, title, str(proposed), kind)
         return Path(name) if name else None
 
     def paper(self) -> str | None:
         """Ask for a size of paper, "a4" or "letter"; None where the user thought better of it."""
+        from PySide6.QtWidgets import QInputDialog
+
         word, is_chosen = QInputDialog.getItem(
             self._parent, tr("Print to PDF"), tr("Paper:"), PAPER_WORDS, 0, editable=False
         )
@@ -52,6 +63,9 @@ class Questions:
 
     def tell(self, sentence: str) -> None:
         """Tell what went wrong: the one place where the window shows an error."""
+        from PySide6.QtCore import Qt
+        from PySide6.QtWidgets import QMessageBox
+
         box = QMessageBox(QMessageBox.Icon.Warning, tr("Chartmaker"), "", parent=self._parent)
         box.setTextFormat(Qt.TextFormat.PlainText)
         box.setText(sentence)

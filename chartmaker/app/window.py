@@ -13,7 +13,6 @@ from PySide6.QtWidgets import (
     QLabel,
     QLineEdit,
     QMainWindow,
-    QMessageBox,
     QPlainTextEdit,
     QSplitter,
     QStackedWidget,
@@ -55,6 +54,8 @@ class Window(QMainWindow):
     def __init__(self, document: OpenDesign, settings: QSettings, questions: Questions | None = None) -> None:
         super().__init__()
         self.document = document
+        # Goes with the window, whose connections Qt cuts first: a history that is torn down still sends signals.
+        document.setParent(self)
         self._settings = settings
         self.background = Background()
         self.filing = Filing(
@@ -172,6 +173,8 @@ class Window(QMainWindow):
             "Chartmaker {0}\n\n"
             "From measured dye lots and a chart to a stranded hat that reads, fits and has yarn enough."
         )
+        from PySide6.QtWidgets import QMessageBox
+
         box = QMessageBox(QMessageBox.Icon.NoIcon, tr("About Chartmaker"), text.format(__version__), parent=self)
         box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         box.open()
@@ -222,8 +225,8 @@ class Window(QMainWindow):
         self.findings.led.connect(self.lead_to)
         self.findings.folded.connect(self._fold_findings)
         self.filing.told.connect(lambda text: self.statusBar().showMessage(text, 6000))
-        document.stack.indexChanged.connect(lambda _index: self.actions_made.refresh())
-        document.stack.cleanChanged.connect(lambda _clean: self._show_title())
+        document.stack.indexChanged.connect(self._follow)
+        document.stack.cleanChanged.connect(self._show_title)
         document.appraised.connect(self._follow)
         document.replaced.connect(self._show_title)
         canvas.hovered.connect(self._tell_stitch)

@@ -1,0 +1,33 @@
+"""Stands in for the window's dialogs: answers what it was told to, and remembers what it was told."""
+
+from pathlib import Path
+
+from chartmaker.app.questions import Answer
+
+
+class Answers:
+    """What the tests' user would say."""
+
+    def __init__(self) -> None:
+        self.unsaved: Answer = "cancel"
+        self.path: Path | None = None
+        self.size = "a4"
+        self.asked: list[str] = []
+        self.told: list[str] = []
+
+    def what_of_unsaved(self, name: str) -> Answer:
+        self.asked.append(name)
+        return self.unsaved
+
+    def file_to_open(self, _title: str, _kind: str, _folder: Path) -> Path | None:
+        return self.path
+
+    def file_to_save(self, _title: str, _kind: str, proposed: Path) -> Path | None:
+        self.asked.append(proposed.name)
+        return self.path
+
+    def paper(self) -> str | None:
+        return self.size
+
+    def tell(self, sentence: str) -> None:
+        self.told.append(sentence)
