@@ -54,7 +54,7 @@ class ChartPlan:
 def plan_chart(appraisal: Appraisal, frame: Frame) -> ChartPlan:
     """Choose the cell size, cut the bands and put the pieces on pages."""
     design = appraisal.design
-    top = frame.top + READING_MM + strip_height(appraisal) + STRIP_GAP_MM
+    top = frame.top + READING_MM + strip_height(appraisal, frame.width) + STRIP_GAP_MM
     room = Frame(frame.left, top, frame.right, frame.bottom)
     size = best_size(design, room)
     return ChartPlan(size, tuple(tuple(page) for page in paged(cut(design, size, room), size, room)), room)

@@ -159,7 +159,9 @@ def _row_spans(rounds: int, *, most: int, rounds_before: int) -> list[tuple[int,
 
 
 def _column_spans(columns: int, *, most: int) -> list[tuple[int, int]]:
+    """Cut into the fewest spans, about even, at heavier lines where that fits."""
     if columns <= most:
         return [(0, columns)]
-    step = most - most % 10 if most >= 20 else most
+    even = math.ceil(columns / math.ceil(columns / most))
+    step = min(most, 5 * math.ceil(even / 5))
     return [(right, min(columns, right + step)) for right in range(0, columns, step)]

@@ -12,6 +12,8 @@ BODY = Style(9.5)
 SMALL = Style(8.0, ink=QUIET)
 STRONG = Style(9.5, bold=True)
 HEADING = Style(12.5, bold=True)
+MOST_LINES = 6
+"""Lines of a paragraph; names may be very long, and no block is taller than a page."""
 LEADING = 1.36
 """From baseline to baseline, in sizes of the text."""
 
@@ -26,6 +28,8 @@ class Block:
     """Whether it must not stand last on a page."""
     head: "Block | None" = None
     """What is repeated above it when it comes first on a page: a table's head."""
+    gap: float = 0.0
+    """Room at its top that it does not need when it comes first on a page."""
 
 
 def line_height(style: Style) -> float:
@@ -41,11 +45,12 @@ def space(height: float) -> Block:
 def heading(text: str, *, width: float) -> Block:
     """Give a heading with room above and below, kept with what follows."""
     height = line_height(HEADING)
-    return Block(height + 6.0, (text_at(0, height + 2.6, text, HEADING, most=width),), keeps_next=True)
+    title = text_at(0, height + 2.6, text, HEADING, most=width)
+    return Block(height + 6.0, (title,), keeps_next=True, gap=4.0)
 
 
 def paragraph(
-    text: str, *, width: float, style: Style = BODY, indent: float = 0.0, most_lines: int = 40
+    text: str, *, width: float, style: Style = BODY, indent: float = 0.0, most_lines: int = MOST_LINES
 ) -> list[Block]:
     """Give text as blocks of one line each, the first kept with the second."""
     lines = wrapped(text, most_mm=width - indent, size_pt=style.size_pt, bold=style.bold, most_lines=most_lines)
@@ -60,8 +65,8 @@ def paragraph(
 def bulleted(
     text: str, *, width: float, bullet: Sequence[Box], style: Style = BODY, indent: float = 6.0
 ) -> list[Block]:
-    """Give a paragraph with a hanging bullet drawn at its left."""
-    blocks = paragraph(text, width=width, style=style, indent=indent)
+    """Give a paragraph of at most `MOST_LINES` with a hanging bullet drawn at its left."""
+    blocks = paragraph(text, width=width, style=style, indent=indent, most_lines=MOST_LINES)
     return [replace(blocks[0], boxes=(*bullet, *blocks[0].boxes)), *blocks[1:]]
 
 
@@ -87,7 +92,7 @@ def flowed(blocks: Sequence[Block], frame: Frame) -> list[tuple[Box, ...]]:
     """Lay blocks down the frame, page after page; each page's boxes in page coordinates."""
     pages: list[list[Box]] = [[]]
     y = frame.top
-    for group in _kept_together(blocks):
+    for group in _kept_together(blocks, most=frame.height):
         if y + height_of(group) > frame.bottom and y > frame.top:
             pages.append([])
             y = frame.top
@@ -95,20 +100,27 @@ def flowed(blocks: Sequence[Block], frame: Frame) -> list[tuple[Box, ...]]:
                 pages[-1].extend(moved(group[0].head.boxes, frame.left, y))
                 y += group[0].head.height
         for block in group:
-            if not block.boxes and y == frame.top:
-                continue
+            if y == frame.top:
+                y -= block.gap if block.boxes else block.height
             pages[-1].extend(moved(block.boxes, frame.left, y))
             y += block.height
     return [tuple(page) for page in pages]
 
 
-def _kept_together(blocks: Sequence[Block]) -> list[list[Block]]:
+def kept(blocks: Sequence[Block]) -> list[Block]:
+    """Give blocks that stay on one page together, where a page can hold them."""
+    return [*(replace(block, keeps_next=True) for block in blocks[:-1]), *blocks[-1:]]
+
+
+def _kept_together(blocks: Sequence[Block], *, most: float) -> list[list[Block]]:
+    """Group blocks that stay together; a group that no page can hold falls apart into its blocks."""
     groups: list[list[Block]] = [[]]
     for block in blocks:
         groups[-1].append(block)
         if not block.keeps_next:
             groups.append([])
-    return [group for group in groups if group]
+    fitting = (([group] if height_of(group) <= most else [[block] for block in group]) for group in groups if group)
+    return [group for parts in fitting for group in parts]
 
 
 def _stacked(blocks: Sequence[Block], x: float) -> tuple[Box, ...]:

@@ -12,7 +12,7 @@ from chartmaker.sheets.numbers import one_place
 
 LABEL = Style(7.5, ink=QUIET)
 MEASURE = Style(8.5, bold=True, ink=ACCENT)
-TALLEST_MM = 44.0
+TALLEST_MM = 38.0
 LABEL_MM = 12.0
 """Room at the right for the bands' numbers."""
 CLOSEST_MM = 3.1

@@ -18,6 +18,7 @@ from chartmaker.sheets.flow import (
     bulleted,
     heading,
     height_of,
+    kept,
     line_height,
     paragraph,
     space,
@@ -31,6 +32,9 @@ from chartmaker.sheets.tables import CELL_STRONG, CLOSE_PAD_MM, Cell, Column, Dr
 OUTLINE_MM = 58.0
 """Width of the drawing of the hat, beside the steps."""
 STEP = Style(9.5, bold=True, ink=ACCENT)
+SPLIT_MM = 110.0
+"""Steps that reach further down than this stand below the drawing, not beside it."""
+MOST_NOTE_LINES = 30
 MOST_STOPS = 4
 """Findings that forbid knitting are told here up to this many; the contrast sheet has them all."""
 
@@ -43,11 +47,25 @@ def key_blocks(appraisal: Appraisal, *, width: float) -> list[Block]:
         block for number, step in enumerate(_steps(appraisal), start=1) for block in _step(number, step, steps_width)
     ]
     steps += paragraph(_reading_notes(appraisal), width=steps_width, style=SMALL)
+    notes = appraisal.design.notes.strip()
+    if notes:
+        steps += [space(1.5), *paragraph(f"Notes: {notes}", width=steps_width, most_lines=MOST_NOTE_LINES)]
     blocks = [*_warning(appraisal, width), heading("How to knit it", width=width)]
+    beside_outline, below_outline = _split(steps, SPLIT_MM)
     aside = [hat_outline(appraisal, width=OUTLINE_MM), *_signs(appraisal, OUTLINE_MM)]
-    blocks.append(beside(steps, aside, right_x=width - OUTLINE_MM))
+    blocks += [beside(beside_outline, aside, right_x=width - OUTLINE_MM), *below_outline]
     blocks += [heading("Letters", width=width), *_letters(appraisal, look, width)]
-    return [*blocks, heading("Bands, from the edge up", width=width), *_bands(appraisal, width)]
+    return [*blocks, *kept([heading("Bands, from the edge up", width=width), *_bands(appraisal, width)])]
+
+
+def _split(blocks: list[Block], most: float) -> tuple[list[Block], list[Block]]:
+    """Split blocks where they pass a height."""
+    height = 0.0
+    for place, block in enumerate(blocks):
+        height += block.height
+        if height > most:
+            return blocks[:place], blocks[place:]
+    return blocks, []
 
 
 def _warning(appraisal: Appraisal, width: float) -> list[Block]:
@@ -106,7 +124,7 @@ def _trim_step(appraisal: Appraisal, trim: Trim) -> str:
 def _step(number: int, text: str, width: float) -> list[Block]:
     label = text_at(0, 0.76 * line_height(BODY), f"{number}", STEP)
     blocks = bulleted(text, width=width, bullet=[label])
-    return [*blocks, space(1.4)]
+    return [*blocks, space(1.0)]
 
 
 def _letters(appraisal: Appraisal, look: Look, width: float) -> list[Block]:

@@ -1,5 +1,6 @@
 """What the marks mean: a chip for each letter with its shade, its grey and its mark, and the signs of the chart."""
 
+import math
 from dataclasses import dataclass, replace
 
 from chartmaker.appraisal import Appraisal, LetterAppraisal
@@ -7,7 +8,7 @@ from chartmaker.model.stitches import Shaping
 from chartmaker.sheets.boxes import Box, Fills, Marks, Style, outline_of, text_at
 from chartmaker.sheets.chart_cells import Look
 from chartmaker.sheets.ink import BLACK, HAIRLINE, fill_of, grey_fill, ink_on
-from chartmaker.sheets.lines import MM_PER_PT
+from chartmaker.sheets.lines import MM_PER_PT, width_mm
 from chartmaker.sheets.marks import PURL_BAR, SHAPING_MARKS, Mark, marks_by_letter
 from chartmaker.sheets.paper import Frame
 
@@ -15,7 +16,10 @@ CHIP_MM = 5.0
 """Side of a chip."""
 EDGE_MM = 0.18
 ENTRY = Style(8.0)
-ENTRIES_IN_ROW = 5
+MOST_IN_ROW, FEWEST_IN_ROW = 5, 4
+"""Entries of the strip in a row: as many as leave every name whole, within these."""
+NAME_INDENT_MM = 5.0
+"""From the letter to the name of its lot."""
 ROW_MM = 6.2
 
 SIGN_WORDS = {
@@ -78,30 +82,43 @@ def sign_chip(x: float, top: float, mark: Mark, *, side: float = CHIP_MM) -> lis
     return [outline_of(square, width=EDGE_MM, ink=HAIRLINE), Marks(mark, (centre,), 0.84 * side, BLACK)]
 
 
-def strip_height(appraisal: Appraisal) -> float:
+def strip_height(appraisal: Appraisal, width: float) -> float:
     """Give the height of the strip that every page of the chart carries."""
     entries = len(appraisal.letters) + len(signs_in(appraisal))
-    return -(-entries // ENTRIES_IN_ROW) * ROW_MM
+    return math.ceil(entries / _in_row(appraisal, width)) * ROW_MM
 
 
 def strip(appraisal: Appraisal, look: Look, frame: Frame) -> list[Box]:
     """Lay the strip out at the top of a frame: each letter with its lot, each sign with its name."""
     boxes: list[Box] = []
-    width = frame.width / ENTRIES_IN_ROW
+    in_row = _in_row(appraisal, frame.width)
+    width = frame.width / in_row
     entries: tuple[LetterAppraisal | Sign, ...] = (*appraisal.letters, *signs_in(appraisal))
     for number, entry in enumerate(entries):
-        x = frame.left + number % ENTRIES_IN_ROW * width
-        top = frame.top + number // ENTRIES_IN_ROW * ROW_MM
+        x = frame.left + number % in_row * width
+        top = frame.top + number // in_row * ROW_MM
         baseline = top + CHIP_MM / 2 + 0.35 * ENTRY.size_pt * MM_PER_PT
         if isinstance(entry, Sign):
             boxes.extend(sign_chip(x, top, entry.mark))
-            boxes.append(text_at(x + CHIP_MM + 1.6, baseline, entry.name, ENTRY, most=width - CHIP_MM - 3.6))
+            boxes.append(
+                text_at(x + CHIP_MM + 1.6, baseline, entry.name, ENTRY, most=_name_width(width) + NAME_INDENT_MM)
+            )
             continue
         boxes.extend(chip(x, top, entry, look))
         boxes.append(text_at(x + CHIP_MM + 1.6, baseline, entry.letter, replace(ENTRY, bold=True)))
-        name = text_at(x + CHIP_MM + 5.0, baseline, lot_name(entry), ENTRY, most=width - CHIP_MM - 7.0)
+        name = text_at(x + CHIP_MM + NAME_INDENT_MM, baseline, lot_name(entry), ENTRY, most=_name_width(width))
         boxes.append(name)
     return boxes
+
+
+def _in_row(appraisal: Appraisal, width: float) -> int:
+    names = [lot_name(item)[:100] for item in appraisal.letters]
+    longest = max((width_mm(name, size_pt=ENTRY.size_pt) for name in names), default=0.0)
+    return MOST_IN_ROW if longest <= _name_width(width / MOST_IN_ROW) else FEWEST_IN_ROW
+
+
+def _name_width(entry_width: float) -> float:
+    return entry_width - CHIP_MM - NAME_INDENT_MM - 2.0
 
 
 def lot_name(letter: LetterAppraisal) -> str:

@@ -49,11 +49,11 @@ def _need_columns(width: float) -> tuple[Column, ...]:
     right = [
         Column("stitches", 16, "right"),
         *(Column(title, 14, "right") for title in ("m, low", "m, likely", "m, high", "g, low", "g, likely", "g, high")),
-        Column("g, planned", 16, "right", CELL_STRONG),
+        Column("g, planned", 18, "right", CELL_STRONG),
         Column("g, on hand", 18, "right"),
         Column("g, short", 13.5, "right", CELL_STRONG),
     ]
-    return scaled((Column("", 6, style=CELL_STRONG), Column("", 8), Column("lot", 32, most_lines=3), *right), width)
+    return scaled((Column("", 6, style=CELL_STRONG), Column("", 10), Column("lot", 32, most_lines=3), *right), width)
 
 
 def _need_row(item: LetterAppraisal, look: Look) -> list[Cell]:
@@ -128,20 +128,20 @@ def _use_row(item: LetterAppraisal, look: Look) -> list[Cell]:
 
 
 def _shade_notes(appraisal: Appraisal, width: float) -> Iterator[Block]:
-    """Say of each patch what keeps it from being the lot's measured colour."""
-    for item in appraisal.letters:
-        shade = item.shade
-        if shade is None:
-            continue
-        if shade.is_out_of_gamut:
-            bullet = [Marks(OUT_OF_GAMUT, ((1.6, 2.4),), 2.4, ACCENT)]
-            text = f"{item.letter}, {lot_name(item)}: outside what paper and screen can show; the patch is the nearest."
-            yield from bulleted(text, width=width, bullet=bullet, style=SMALL)
-        words = BASIS_WORDS.get(
-            shade.rests_on, "rests on one reading, so its spread is assumed" if shade.is_lone else ""
-        )
+    """Say of which letters the patch is not quite the lot's measured colour, and why."""
+    shaded = [(item.letter, item.shade) for item in appraisal.letters if item.shade]
+    outside = [letter for letter, shade in shaded if shade.is_out_of_gamut]
+    if outside:
+        bullet = [Marks(OUT_OF_GAMUT, ((1.6, 2.0),), 2.4, ACCENT)]
+        text = f"{', '.join(outside)}: outside what paper and screen can show; the patch is the nearest to it."
+        yield from bulleted(text, width=width, bullet=bullet, style=SMALL)
+    bases: dict[str, list[str]] = {}
+    for letter, shade in shaded:
+        lone = "rests on one reading, so that its spread is assumed" if shade.is_lone else ""
+        bases.setdefault(BASIS_WORDS.get(shade.rests_on, lone), []).append(letter)
+    for words, letters in bases.items():
         if words:
-            yield from paragraph(f"{item.letter}, {lot_name(item)}: its shade {words}.", width=width, style=SMALL)
+            yield from paragraph(f"{', '.join(letters)}: the shade {words}.", width=width, style=SMALL)
 
 
 def _facts(appraisal: Appraisal) -> Iterator[tuple[str, str]]:
