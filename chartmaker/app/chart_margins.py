@@ -14,6 +14,9 @@ from chartmaker.app.words import tr
 if TYPE_CHECKING:
     from chartmaker.model.design import Design
 
+SHORTEST_NAME = 4
+"""A band's name cut shorter than this says nothing, and is left to the status bar."""
+
 
 def paint_margins(painter: QPainter, frame: ChartFrame, design: Design, palette: QPalette, current_row: int) -> None:
     """Paint all four margins in the window's own colours."""
@@ -110,6 +113,8 @@ def _paint_band_names(painter: QPainter, frame: ChartFrame, design: Design) -> N
         if metrics.horizontalAdvance(text) > room:
             text = design.bands[band].name
         elided = metrics.elidedText(text, Qt.TextElideMode.ElideRight, room)
+        if elided != text and len(elided) < SHORTEST_NAME:
+            continue
         painter.save()
         painter.translate(QPointF(0, bottom - 3))
         painter.rotate(-90)

@@ -43,7 +43,8 @@ class ChartView(QAbstractScrollArea):
         self._size = self._sizes[len(self._sizes) // 2]
         self._painter = FabricPainter(self._grid, Look.of(document.appraisal, self.view))
         self._picture = QPixmap()
-        self._has_been_fitted = False
+        self._has_been_painted = False
+        self.current = (0, self._grid.rows[0].offset)
         self.setObjectName("chart")
         self.setFrameShape(QAbstractScrollArea.Shape.NoFrame)
         self.setMinimumSize(260, 160)
@@ -179,7 +180,6 @@ class ChartView(QAbstractScrollArea):
         self._sizes = cell_sizes(self._shown.gauge)
         self._size = self._sizes[len(self._sizes) // 2]
         self._painter.take(self._grid, Look.of(self.document.appraisal, self.view))
-        self._has_been_fitted = self.isVisible()
         self._fit_at_first()
         self.current = (0, self._grid.rows[0].offset)
         self.cursor_moved.emit()
@@ -219,6 +219,7 @@ class ChartView(QAbstractScrollArea):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Blit the kept picture, and draw the cursor on it."""
+        self._has_been_painted = True
         if self._picture.isNull():
             self._picture = self._fresh_picture()
         painter = QPainter(self.viewport())
@@ -278,17 +279,18 @@ class ChartView(QAbstractScrollArea):
         self._repaint_all()
 
     def resizeEvent(self, _event: QResizeEvent) -> None:
-        """Make room for another size of window."""
-        self._set_reach()
-        self._repaint_all()
+        """Make room for another size of window; until it is first painted, choose the zoom for it anew."""
+        if self._has_been_painted:
+            self._set_reach()
+            self._repaint_all()
+        else:
+            self._fit_at_first()
 
     def showEvent(self, event: QShowEvent) -> None:
         """Choose the zoom when the size of the window is first known."""
         super().showEvent(event)
-        if not self._has_been_fitted:
-            self._has_been_fitted = True
+        if not self._has_been_painted:
             self._fit_at_first()
-            self.current = (0, self._grid.rows[0].offset)
 
     def changeEvent(self, event: QEvent) -> None:
         """Follow the system's colours and fonts."""

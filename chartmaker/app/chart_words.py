@@ -1,9 +1,10 @@
-"""What is under the pointer or the cursor, as one line. No Qt here but for the language."""
+"""What is under the pointer or the cursor, as one line."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from chartmaker.app.shades import known_shade
 from chartmaker.app.strokes import PART_WORDS
 from chartmaker.app.words import number, tr
 from chartmaker.model.stitches import Part, Shaping
@@ -31,7 +32,7 @@ def stitch_words(appraisal: Appraisal, grid: ChartGrid, cell: tuple[int, int]) -
     letter = line.letter_of(spot.stitch)
     lot_id = design.colourway.lot_of(letter)
     lot = design.palette.lot(lot_id) if lot_id else None
-    shade = appraisal.shade_of(letter) if any(entry.letter == letter for entry in appraisal.letters) else None
+    shade = known_shade(appraisal, letter)
     parts = [
         tr("round {0} ({1})").format(cell[0] + 1, band.name),
         tr("stitch {0} of {1}").format(spot.stitch + 1, len(line)),

@@ -46,7 +46,7 @@ class Look:
         """Make the look of an appraised design under "shade", "value" or "symbols"."""
         live = [shades.letter_colour(appraisal, letter, view=view) for letter in LETTERS]
         colours = (*live, *map(shades.ghosted, live), shades.SURROUND)
-        unknown = tuple((entry.letter, None) for entry in appraisal.letters if entry.shade is None)
+        unknown = tuple((letter, None) for letter in LETTERS if shades.known_shade(appraisal, letter) is None)
         return cls(view, colours, tuple(letter_marks(appraisal).items()) if view == "symbols" else unknown)
 
 

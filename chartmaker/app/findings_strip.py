@@ -183,7 +183,9 @@ class FindingsStrip(QWidget):
     def _show_remedy(self) -> None:
         finding = self.chosen
         hint = tr("A click leads to the place of a finding; what would mend it stands here.")
-        self.remedy.setText((hint if self._findings else "") if finding is None else sentence(finding.remedy))
+        if not self._findings:
+            hint = tr("Nothing noticed.")
+        self.remedy.setText(hint if finding is None else sentence(finding.remedy))
         self.remedy.setToolTip(self.remedy.text())
         has_lot = finding is not None and finding.remedy_lot is not None
         self.mend.setVisible(has_lot)

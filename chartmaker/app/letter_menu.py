@@ -8,7 +8,7 @@ from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QColor, QIcon, QPainter, QPen, QPixmap
 from PySide6.QtWidgets import QMenu, QWidget
 
-from chartmaker.app.shades import colour_of, ink_on
+from chartmaker.app.shades import colour_of, ink_on, known_shade
 from chartmaker.app.words import number, tr
 
 if TYPE_CHECKING:
@@ -44,12 +44,16 @@ def patch_icon(colour: QColor, text: str = "", *, width: int = 22, height: int =
     return QIcon(pixmap)
 
 
+def letters_known(appraisal: Appraisal) -> str:
+    """Give the letters that are in use, that a round could draw with, or that have a lot, in alphabetical order."""
+    known = {entry.letter for entry in appraisal.letters} | {letter for letter, _ in appraisal.design.colourway.lots}
+    return "".join(sorted(known.union(*{line.letters for _, line in appraisal.design.rounds()})))
+
+
 def letters_to_offer(appraisal: Appraisal) -> str:
     """Give the letters that are known to the design, and the first that is still free."""
-    known = {entry.letter for entry in appraisal.letters} | {letter for letter, _ in appraisal.design.colourway.lots}
-    known |= {letter for _, line in appraisal.design.rounds() for letter in line.letters}
-    free = next((letter for letter in ALPHABET if letter not in known), "")
-    return "".join(sorted(known)) + free
+    known = letters_known(appraisal)
+    return known + next((letter for letter in ALPHABET if letter not in known), "")
 
 
 def letter_words(appraisal: Appraisal, letter: str) -> str:
@@ -58,7 +62,7 @@ def letter_words(appraisal: Appraisal, letter: str) -> str:
     lot = appraisal.design.palette.lot(lot_id) if lot_id else None
     if lot is None:
         return tr("{0}  no lot yet").format(letter)
-    shade = appraisal.shade_of(letter)
+    shade = known_shade(appraisal, letter)
     value = "" if shade is None else tr(", value {0}").format(number(shade.value))
     return f"{letter}  {lot.name}{value}"
 
@@ -69,7 +73,7 @@ def letter_menu(appraisal: Appraisal, choose: Callable[[str], None], parent: QWi
     menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     for letter in letters_to_offer(appraisal):
         text = "&" + letter_words(appraisal, letter).replace("&", "&&")
-        action = menu.addAction(patch_icon(colour_of(appraisal.shade_of(letter)), letter), text)
+        action = menu.addAction(patch_icon(colour_of(known_shade(appraisal, letter)), letter), text)
         action.setCheckable(True)
         action.setChecked(letter == current)
         action.triggered.connect(lambda _checked=False, letter=letter: choose(letter))

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import QComboBox, QFormLayout, QLabel, QScrollArea, QSizePolicy, QWidget
 
-from chartmaker.app.letter_menu import patch_icon
+from chartmaker.app.letter_menu import letters_known, patch_icon
 from chartmaker.app.lot_choice import LotEntry, lot_entries
 from chartmaker.app.shades import colour_of
 from chartmaker.app.words import tr
@@ -48,7 +48,7 @@ class LotBox(QComboBox):
 
 
 class LettersList(QScrollArea):
-    """One line a letter in use: the letter and a box of lots."""
+    """One line a letter: the letter and a box of lots."""
 
     def __init__(self, document: OpenDesign, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -75,7 +75,7 @@ class LettersList(QScrollArea):
     def refresh(self) -> None:
         """Follow the design; boxes are made anew only where letters come or go."""
         design, palette = self.document.design, self.document.palette
-        letters = "".join(entry.letter for entry in self.document.appraisal.letters)
+        letters = letters_known(self.document.appraisal)
         now = (letters, design.colourway, design.palette, palette, design.viewing)
         if now == self._shown:
             return

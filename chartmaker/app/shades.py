@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtGui import QColor
 
 from chartmaker.shade import screen
+from chartmaker.shade.lots import shade_of
 
 if TYPE_CHECKING:
     from chartmaker.appraisal import Appraisal
@@ -33,11 +34,21 @@ def colour_of(shade: LotShade | None) -> QColor:
     return UNKNOWN if shade is None else QColor(*shade.srgb)
 
 
+def known_shade(appraisal: Appraisal, letter: str) -> LotShade | None:
+    """Give a letter's shade, be the letter in use already or only given a lot; None where it is not known."""
+    entry = next((entry for entry in appraisal.letters if entry.letter == letter), None)
+    if entry is not None:
+        return entry.shade
+    lot_id = appraisal.design.colourway.lot_of(letter)
+    lot = appraisal.design.palette.lot(lot_id) if lot_id else None
+    return shade_of(lot, appraisal.design.viewing) if lot else None
+
+
 def letter_colour(appraisal: Appraisal, letter: str, *, view: str = "shade") -> QColor:
     """Give the colour that a letter is drawn in under a view: "shade", "value" or "symbols"."""
     if view == "symbols":
         return PAPER
-    shade = appraisal.shade_of(letter)
+    shade = known_shade(appraisal, letter)
     if view == "value" and shade is not None:
         return grey_of(shade.value)
     return colour_of(shade)
