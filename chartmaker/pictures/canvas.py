@@ -7,6 +7,9 @@ from numpy.typing import NDArray
 
 from chartmaker.pictures.flat import grey_surround
 
+Points = NDArray[np.float32]
+Places = NDArray[np.intp]
+
 
 @dataclass(slots=True, eq=False)
 class Canvas:
@@ -21,20 +24,22 @@ class Canvas:
         self.light = grey_surround(self.height_px, self.width_px)
         self.nearness = np.full((self.height_px, self.width_px), -np.inf, dtype=np.float32)
 
-    def splat(
-        self,
-        *,
-        across: NDArray[np.float32],
-        down: NDArray[np.float32],
-        nearness: NDArray[np.float32],
-        light: NDArray[np.float32],
-    ) -> None:
-        """Paint points, flat arrays of one length, where they are nearer than what is there; others are hidden."""
-        column, row = np.floor(across).astype(np.intp), np.floor(down).astype(np.intp)
-        inside = (column >= 0) & (column < self.width_px) & (row >= 0) & (row < self.height_px)
-        place = (row * self.width_px + column)[inside]
-        near = nearness[inside]
+    def claim(self, *, across: Points, down: Points, nearness: Points) -> tuple[Places, Places]:
+        """Find the points, of flat arrays of one length, that are nearer than what is there; the others are hidden.
+
+        Returns:
+            Where in the flat picture they fall, and which of the points they are; both to be given to `paint`.
+        """
+        column, row = across.astype(np.int32), down.astype(np.int32)
+        inside = (across >= 0) & (column < self.width_px) & (down >= 0) & (row < self.height_px)
+        points = np.flatnonzero(inside)
+        place = row[points].astype(np.intp) * self.width_px + column[points]
+        near = nearness[points]
         held = self.nearness.reshape(-1)
         np.maximum.at(held, place, near)
-        wins = near == held[place]
-        self.light.reshape(-1, 3)[place[wins]] = light[inside][wins]
+        wins = np.flatnonzero(near == held[place])
+        return place[wins], points[wins]
+
+    def paint(self, places: Places, light: NDArray[np.float32]) -> None:
+        """Put light, shape (points, 3), where points were claimed."""
+        self.light.reshape(-1, 3)[places] = light

@@ -17,15 +17,21 @@ TUFTS = 5200
 """Cut ends of yarn that show on a pompom."""
 TUFT_PART = 0.036
 """Radius of a cut end, as a part of the pompom's."""
+HEART_TUFTS, HEART, HEART_PART = 900, 0.80, 0.09
+"""The dark heart behind the cut ends: its spots, and its radius and theirs as parts of the pompom's."""
 SUNK = 0.22
 """How deep a pompom sits in the crown, as a part of its radius."""
-STRANDS = 26
-TASSEL_SPREAD, TASSEL_TURN = 0.30, 0.42
-"""Angles in radians: half the fan of a tassel's strands, and how far right of the front it falls."""
-STRAND_CM = 0.13
+STRANDS = 90
+TASSEL_TURN = 0.42
+"""How far right of the front a tassel falls, in radians."""
+TASSEL_HALF = 0.115
+"""Half the width of a tassel's skirt, as a part of its length."""
+TASSEL_PLACES, TASSEL_WIDTHS = (0.0, 0.07, 0.15, 0.30, 1.0), (0.10, 0.62, 0.36, 0.72, 1.0)
+"""How wide a tassel is along its length, as parts of both: top, head, tied neck, skirt, ends."""
+STRAND_CM = 0.075
 """Radius of a tassel's strand."""
-LIFT_CM = 0.25
-"""How far a tassel lies above the fabric."""
+DOME_EDGE = 0.74
+"""Factor on the light at the edge of a disc."""
 DISC_PX = 0.5
 """Distance of the points of a disc."""
 
@@ -58,39 +64,56 @@ def paint_trims(canvas: Canvas, view: Camera, shape: Outline, trims: tuple[Trim,
     for trim in trims:
         yarn = colours.linear[ord(trim.letter) - ord("A")]
         make = _pompom if trim.kind == "pompom" else _tassel
-        _paint_discs(canvas, view, make(trim.size_cm, shape, yarn, random))
+        for discs in make(trim.size_cm, shape, yarn, random):
+            _paint_discs(canvas, view, discs)
 
 
-def _pompom(size_cm: float, shape: Outline, yarn: Lengths, random: np.random.Generator) -> _Discs:
-    """Spread cut ends evenly over a ball (a golden spiral) and ruffle them."""
+def _pompom(size_cm: float, shape: Outline, yarn: Lengths, random: np.random.Generator) -> tuple[_Discs, ...]:
+    """Ruffle cut ends over a ball, and put a dark heart behind them that lets nothing through."""
     radius = size_cm / 2
-    number = np.arange(TUFTS) + 0.5
-    up = 1 - 2 * number / TUFTS
-    turn = number * math.pi * (3 - math.sqrt(5)) + random.normal(0, 0.12, TUFTS)
-    level = np.sqrt(1 - up**2)
-    ball = np.stack([level * np.sin(turn), level * np.cos(turn), up])
-    reach = radius * random.normal(0.93, 0.045, TUFTS).clip(0.78, 1.0)
-    lit = 0.78 + 0.42 * (ball[0] * -0.45 + ball[1] * 0.35 + ball[2] * 0.75)
-    light = lit * random.normal(1, 0.08, TUFTS).clip(0.75, 1.25) * (0.45 + 0.55 * (reach / radius - 0.78) / 0.22)
-    middle = float(shape.height_cm[-1]) + radius * (1 - SUNK)
-    places = ball * reach + np.array([[0.0], [0.0], [middle]])
-    return _discs(places, light, yarn, radius_cm=radius * TUFT_PART)
+    middle = np.array([[0.0], [0.0], [float(shape.height_cm[-1]) + radius * (1 - SUNK)]])
+    heart = _ball(HEART_TUFTS)
+    core = _discs(heart * (HEART * radius) + middle, _lit(heart) * 0.5, yarn, radius_cm=radius * HEART_PART)
+    ends = _ball(TUFTS)
+    reach = random.normal(0.93, 0.045, TUFTS).clip(0.78, 1.0)
+    light = _lit(ends) * random.normal(1, 0.08, TUFTS).clip(0.75, 1.25) * (0.45 + 2.5 * (reach - 0.78))
+    return core, _discs(ends * (reach * radius) + middle, light, yarn, radius_cm=radius * TUFT_PART)
 
 
-def _tassel(size_cm: float, shape: Outline, yarn: Lengths, random: np.random.Generator) -> _Discs:
+def _ball(count: int) -> Places:
+    """Spread points evenly over a ball of radius 1, along a golden spiral; shape (3, count)."""
+    number = np.arange(count) + 0.5
+    up = 1 - 2 * number / count
+    turn, level = number * math.pi * (3 - math.sqrt(5)), np.sqrt(1 - up**2)
+    return np.stack([level * np.sin(turn), level * np.cos(turn), up])
+
+
+def _lit(ball: Places) -> Places:
+    """Give the light that falls on points of a ball."""
+    return np.asarray(0.78 + 0.42 * (ball[0] * -0.45 + ball[1] * 0.35 + ball[2] * 0.75))
+
+
+def _tassel(size_cm: float, shape: Outline, yarn: Lengths, random: np.random.Generator) -> tuple[_Discs, ...]:
     """Let strands fall from the top along the outline, as far as the tassel is long."""
     steps = np.linspace(0, 1, max(16, math.ceil(size_cm / STRAND_CM * 1.6)))
+    part = steps[None, :] * random.normal(0.96, 0.025, STRANDS).clip(0.88, 1.0)[:, None]
+    width = np.interp(part, TASSEL_PLACES, TASSEL_WIDTHS) * (TASSEL_HALF * size_cm)
+    aside, deep = _bundle(STRANDS, random)
     down = np.concatenate([[0.0], np.cumsum(shape.slope_cm[::-1])])
-    turns = TASSEL_TURN + random.uniform(-TASSEL_SPREAD, TASSEL_SPREAD, STRANDS)
-    lengths = size_cm * random.normal(0.97, 0.03, STRANDS).clip(0.85, 1.0)
-    along = steps[None, :] * lengths[:, None]
-    bunched = np.minimum(1.0, 0.35 + along / size_cm)
-    turn = TASSEL_TURN + (turns[:, None] - TASSEL_TURN) * bunched
-    radius = np.interp(along, down, shape.radius_cm[::-1]) + LIFT_CM
-    height = np.interp(along, down, shape.height_cm[::-1]) + LIFT_CM
-    shade = random.normal(0.9, 0.12, STRANDS)[:, None] * (1 - 0.18 * np.cos(along / 0.16))
-    places = np.stack([radius * np.sin(turn), radius * np.cos(turn), height]).reshape(3, -1)
-    return _discs(places, shade.reshape(-1), yarn, radius_cm=STRAND_CM)
+    lift = width * (1 + deep[:, None]) * 0.7 + STRAND_CM
+    radius = np.interp(part * size_cm, down, shape.radius_cm[::-1]) + lift
+    height = np.interp(part * size_cm, down, shape.height_cm[::-1]) + lift
+    off, sine, cosine = width * aside[:, None], math.sin(TASSEL_TURN), math.cos(TASSEL_TURN)
+    light = (0.80 + 0.30 * deep - 0.12 * aside) * random.normal(1, 0.10, STRANDS)
+    shade = light[:, None] * np.where(np.abs(part - TASSEL_PLACES[2]) < 0.018, 0.55, 1.0)
+    places = np.stack([radius * sine + off * cosine, radius * cosine - off * sine, height]).reshape(3, -1)
+    return (_discs(places, shade.reshape(-1), yarn, radius_cm=STRAND_CM),)
+
+
+def _bundle(count: int, random: np.random.Generator) -> tuple[Places, Places]:
+    """Spread strands over the round section of a bundle: how far aside and how far forward each is, -1 to 1."""
+    out, turn = np.sqrt(random.uniform(0, 1, count)), random.uniform(0, 2 * math.pi, count)
+    return out * np.cos(turn), out * np.sin(turn)
 
 
 def _discs(places: Places, light: Places, yarn: Lengths, *, radius_cm: float) -> _Discs:
@@ -114,7 +137,6 @@ def _paint_discs(canvas: Canvas, view: Camera, discs: _Discs) -> None:
         across = view.across_px(discs.x[part])[:, None] + right
         below = view.down_px(discs.y[part], discs.z[part])[:, None] + down
         near = view.nearness(discs.y[part], discs.z[part])[:, None] + dome * discs.radius_cm
-        light = discs.light[part][:, None, :] * (0.74 + 0.26 * dome)[None, :, None]
-        canvas.splat(
-            across=across.reshape(-1), down=below.reshape(-1), nearness=near.reshape(-1), light=light.reshape(-1, 3)
-        )
+        places, points = canvas.claim(across=across.reshape(-1), down=below.reshape(-1), nearness=near.reshape(-1))
+        disc, spot = np.divmod(points, len(right))
+        canvas.paint(places, discs.light[part][disc] * (DOME_EDGE + (1 - DOME_EDGE) * dome[spot])[:, None])

@@ -173,22 +173,23 @@ def _paint_ring(canvas: Canvas, view: Camera, surface: Surface, ring: _Ring, tur
     """Paint one strip, a few of its rows of points at a time."""
     lit = _lit(view, ring, turns)
     share = 0.5 - turns.astype(np.float64) / (2 * np.pi)
-    here, above = ring.counts
+    sine, cosine = np.sin(turns), np.cos(turns)
     count = max(1, math.ceil(ring.slope_cm * view.px_per_cm / POINT_PX))
     rows_at_once = max(1, MOST_POINTS // len(turns))
     for first in range(0, count, rows_at_once):
         part = (np.arange(first, min(first + rows_at_once, count), dtype=np.float64)[:, None] + 0.5) / count
         radius, height = ring.at(part.astype(np.float32))
-        light = surface.light_at(
-            ring.number + part, share[None, :] * here, above=(share * above).astype(np.intp)[None, :]
-        )
-        deep = radius * np.cos(turns)
-        canvas.splat(
-            across=view.across_px(radius * np.sin(turns)).reshape(-1),
+        deep = radius * cosine
+        places, points = canvas.claim(
+            across=view.across_px(radius * sine).reshape(-1),
             down=view.down_px(deep, height).reshape(-1),
             nearness=view.nearness(deep, height).reshape(-1),
-            light=(light * lit[None, :, None]).reshape(-1, 3),
         )
+        row, turn = np.divmod(points, len(turns))
+        around = share[turn]
+        above = (around * ring.counts[1]).astype(np.intp)
+        light = surface.light_at(ring.number + part[row, 0], around * ring.counts[0], above=above)
+        canvas.paint(places, light * lit[turn, None])
 
 
 def _ragged(design: Design, fabric: Fabric) -> FlatCells:

@@ -1,0 +1,1 @@
+"""The palette and the designs that come with the program."""
