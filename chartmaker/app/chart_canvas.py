@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import cache
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, Qt, Signal
@@ -17,16 +18,21 @@ if TYPE_CHECKING:
 
     from chartmaker.app.open_design import OpenDesign
 
-ARROWS = {
-    Qt.Key.Key_Up: (1, 0),
-    Qt.Key.Key_Down: (-1, 0),
-    Qt.Key.Key_Left: (0, 1),
-    Qt.Key.Key_Right: (0, -1),
-    Qt.Key.Key_PageUp: (10, 0),
-    Qt.Key.Key_PageDown: (-10, 0),
-}
-"""How many rounds and stitches a key moves the cursor by; knitting runs right to left."""
-DRAW_KEYS = (Qt.Key.Key_Space, Qt.Key.Key_Return, Qt.Key.Key_Enter)
+
+@cache
+def moves() -> dict[Qt.Key, tuple[int, int]]:
+    """Give how many rounds and stitches a key moves the cursor by; knitting runs right to left.
+
+    A function, since naming the first key makes Qt's whole list of them, which the start can do without.
+    """
+    return {
+        Qt.Key.Key_Up: (1, 0),
+        Qt.Key.Key_Down: (-1, 0),
+        Qt.Key.Key_Left: (0, 1),
+        Qt.Key.Key_Right: (0, -1),
+        Qt.Key.Key_PageUp: (10, 0),
+        Qt.Key.Key_PageDown: (-10, 0),
+    }
 
 
 class ChartCanvas(ChartView):
@@ -131,13 +137,13 @@ class ChartCanvas(ChartView):
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Move the cursor, draw at it, or drop a gesture."""
         key = Qt.Key(event.key())
-        if key in ARROWS and not event.modifiers() & Qt.KeyboardModifier.ControlModifier:
-            self._step(*ARROWS[key])
+        if key in moves() and not event.modifiers() & Qt.KeyboardModifier.ControlModifier:
+            self._step(*moves()[key])
         elif key in (Qt.Key.Key_Home, Qt.Key.Key_End):
             row = self.current[0]
             self.go_to(row, 0 if key == Qt.Key.Key_Home else self._grid.rows[row].length - 1)
             self.hovered.emit(self.current)
-        elif key in DRAW_KEYS and not event.isAutoRepeat():
+        elif key in (Qt.Key.Key_Space, Qt.Key.Key_Return, Qt.Key.Key_Enter) and not event.isAutoRepeat():
             self._draw_by_key()
         elif key == Qt.Key.Key_Escape and self.hand.is_busy:
             self.drop()

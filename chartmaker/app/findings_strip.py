@@ -75,9 +75,10 @@ class FindingsStrip(QWidget):
         self.counts.setText(counted(findings))
         self.list.blockSignals(True)
         self.list.clear()
+        icons = {severity: severity_icon(severity, self.palette()) for severity in SEVERITIES}
         for finding in findings:
             item = QTreeWidgetItem([tr(finding.severity), finding.place.text, finding.message])
-            item.setIcon(0, severity_icon(finding.severity, self.palette()))
+            item.setIcon(0, icons[finding.severity])
             for column in range(3):
                 item.setToolTip(column, finding.message)
             self.list.addTopLevelItem(item)

@@ -28,6 +28,8 @@ AXIS_LEFT = 30
 PATCH_LEFT = 40
 PATCH = (30, 17)
 AIR = 16
+LEAST_OPENING = 12
+"""Between the two ends of a bow, in window units."""
 INK = QColor(0, 0, 0)
 
 
@@ -105,8 +107,10 @@ class ValueLadder(QWidget):
     def _path(self, bow: Bow) -> QPainterPath:
         """Give the bow from one letter to the other, bulging to the right by the way that it spans."""
         high, low = self._patch(bow.high), self._patch(bow.low)
-        start = QPointF(high.right() + 1, high.center().y())
-        end = QPointF(low.right() + 1, low.center().y())
+        # Letters of like value stand side by side; a bow that opens a little still shows between them.
+        apart = max(0.0, (LEAST_OPENING - (low.center().y() - high.center().y())) / 2)
+        start = QPointF(high.right() + 1, high.center().y() - apart)
+        end = QPointF(low.right() + 1, low.center().y() + apart)
         span = abs(end.y() - start.y())
         room = self.width() - 14 - max(start.x(), end.x())
         bulge = max(start.x(), end.x()) + min(room, 26 + span * 0.62) * 4 / 3

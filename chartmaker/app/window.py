@@ -71,6 +71,7 @@ class Window(QMainWindow):
         self._stack = QStackedWidget()
         self._tabs = self._make_tabs()
         self._hover = QLabel()
+        self._hover.setContentsMargins(8, 0, 0, 0)
         self._lay_out()
         self.actions_made = ActionBar(self)
         self._connect()
@@ -96,6 +97,7 @@ class Window(QMainWindow):
         self._stack.setCurrentWidget(page)
         self._tabs.setCurrentIndex(PAGES.index(name))
         self.actions_made.refresh()
+        self._hover.clear()
         if name == "chart":
             self.chart.canvas.setFocus()
 
