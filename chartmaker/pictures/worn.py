@@ -87,15 +87,23 @@ def draw_worn(
     pieces = PIECES if pixels * PIECES**2 <= MOST_PIXELS else 1
     shrink = min(1.0, math.sqrt(MOST_PIXELS / pixels))
     fine = hat_camera(shape, design, width_px=math.floor(width_px * shrink)).magnified(pieces)
-    canvas = Canvas(fine.height_px, fine.width_px)
-    ratio = design.gauge.round_height_cm / design.gauge.stitch_width_cm
-    size = tile_size(design.gauge.stitch_width_cm * fine.px_per_cm)
-    surface = Surface(_ragged(design, fabric), colours, height_per_width=ratio, size=size)
-    _paint_fabric(canvas, fine, shape, fabric, surface)
-    paint_trims(canvas, fine, shape, design.hat.trims, colours)
-    _cast_shadow(canvas, fine, float(shape.radius_cm[0]))
-    seen = _developed(canvas, pieces)
+    seen = _developed(_painted(design, fabric, shape, colours, view=fine), pieces)
     return seen if shrink == 1 else _enlarged(seen, wanted)
+
+
+def _painted(design: Design, fabric: Fabric, shape: Outline, colours: LetterColours, *, view: Camera) -> Canvas:
+    """Paint fabric, trims and shadow on a fresh canvas."""
+    canvas = Canvas(view.height_px, view.width_px)
+    ratio = design.gauge.round_height_cm / design.gauge.stitch_width_cm
+    size = tile_size(design.gauge.stitch_width_cm * view.px_per_cm)
+    surface = Surface(_ragged(design, fabric), colours, height_per_width=ratio, size=size)
+    for ring in _rings(shape, fabric):
+        turns = _seen_turns(view, ring, inside_shows=shape.is_open)
+        if len(turns):
+            _paint_ring(canvas, view, surface, ring, turns)
+    paint_trims(canvas, view, shape, design.hat.trims, colours)
+    _cast_shadow(canvas, view, float(shape.radius_cm[0]))
+    return canvas
 
 
 def _developed(canvas: Canvas, pieces: int) -> NDArray[np.uint8]:
@@ -127,13 +135,6 @@ def _cast_shadow(canvas: Canvas, view: Camera, radius_cm: float) -> None:
         kept = 1 - SHADOW * np.exp(-np.maximum(far, 0) / SHADOW_CM)
         kept[np.isfinite(canvas.nearness[rows])] = 1
         canvas.light[rows] *= kept[..., None].astype(np.float32)
-
-
-def _paint_fabric(canvas: Canvas, view: Camera, shape: Outline, fabric: Fabric, surface: Surface) -> None:
-    for ring in _rings(shape, fabric):
-        turns = _seen_turns(view, ring, inside_shows=shape.is_open)
-        if len(turns):
-            _paint_ring(canvas, view, surface, ring, turns)
 
 
 def _rings(shape: Outline, fabric: Fabric) -> Iterator[_Ring]:
