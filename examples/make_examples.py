@@ -54,7 +54,7 @@ def cap() -> Design:
     )
     return Design(
         title="Lockside cap",
-        notes="Invented for demonstration: a cap for cold mornings at the lock, in one woad vat's three loads and the "
+        notes="Invented for demonstration: a cap for cold mornings at the lock, in two loads of one woad vat and the "
         "yellows of the allotment. 'Red on blue' is there to be looked at in grey: its reds sink into the blues.",
         palette_file=PALETTE,
         hat=Hat(
