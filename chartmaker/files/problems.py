@@ -90,7 +90,7 @@ def refusal(what: str, *, where: str, now: str = "") -> FileRefused:
 
 
 def printable(text: str) -> str:
-    """Write what a terminal or a window could take for a command as an escape, and leave out the middle of what is very long."""
+    """Write as an escape what a terminal could take for a command; leave out the middle of a very long text."""
     kept = LONGEST_SHOWN // 2 - 1
     shown = text if len(text) <= LONGEST_SHOWN else f"{text[:kept]} … {text[-kept:]}"
     return "".join(sign if sign.isprintable() else ascii(sign)[1:-1] for sign in shown)

@@ -83,10 +83,11 @@ def _item(value: object) -> Item:
 
 
 def _lines(value: str) -> Item:
-    """Write a text over several lines; TOML drops the line break that follows the opening quotes."""
+    """Write a text over several lines; TOML drops the line break that follows the opening quotes.
+
+    One or two quotes may stand anywhere in it, before the closing ones too (TOML 1.0); three would close it.
+    """
     escaped = value.translate(_ESCAPES).replace('"""', '\\"\\"\\"')
-    if escaped.endswith('"'):  # it would run into the closing quotes
-        escaped = escaped[:-1] + '\\"'
     return _Written(value, f'"""\n{escaped}"""', discriminant=_STRING)
 
 

@@ -127,6 +127,12 @@ def test_each_limit_is_named_and_is_the_only_complaint(text, sentence):
     assert str(_refusal_of(text)) == f"cap: {sentence}; mend it and open the file again"
 
 
+def test_a_right_value_that_leans_on_a_wrong_one_is_not_complained_of():
+    band = '[[bands]]\nname = "rib"\ntimes = 0\ntexture = "kkpp"\nrounds = "A B | xx.."\n'
+    refused = _refusal_of(HEAD + band + "[limits]\nfloat_cm = 99.0\nvalue_soft = 30.0\nvalue_clear = 40.0\n")
+    assert [problem.path for problem in refused.problems] == ["limits.float_cm", "bands[1].times"]
+
+
 def test_what_stands_at_a_limit_opens():
     band = BAND.replace("A | .", "\\n".join(["A | " + "." * 6] * 300)).replace("times = 1", "times = 100")
     lots = "".join(f'[[lots]]\nid = "l{n}"\nname = "l"\n' for n in range(400))

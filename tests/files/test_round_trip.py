@@ -48,6 +48,7 @@ def test_any_text_survives_in_every_place_of_a_file(key, value):
         '"""',
         '\n"',
         '\n""""',
+        '\n""',
         "\n\\",
         "a\r\nb",
         "a\rb\n",
