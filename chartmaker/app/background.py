@@ -28,6 +28,7 @@ class _Reports(QObject):
     stepped = Signal(int, int)
     done = Signal(object)
     failed = Signal(object)
+    over = Signal()
 
 
 class _Work(QRunnable):
@@ -51,11 +52,12 @@ class _Work(QRunnable):
         try:
             result = self.work(self.step)
         except Stopped:
-            return
+            pass
         except Exception as error:  # noqa: BLE001 - whatever it is goes to the window's one error dialog
             self.reports.failed.emit(error)
         else:
             self.reports.done.emit(result)
+        self.reports.over.emit()
 
 
 class Background(QWidget):
@@ -84,6 +86,8 @@ class Background(QWidget):
         self._delay = QTimer(self, singleShot=True, interval=SHOWN_AFTER_MS)
         self._delay.timeout.connect(self.show)
         self._current: _Work | None = None
+        # Work that was given up still runs until its next step, and must be kept alive for so long.
+        self._running: set[_Work] = set()
         self.hide()
 
     @property
@@ -102,6 +106,8 @@ class Background(QWidget):
         self._label.setText(text)
         self._current = current = _Work(work)
         current.reports.stepped.connect(self._show_progress)
+        self._running.add(current)
+        current.reports.over.connect(lambda: self._running.discard(current))
         current.reports.done.connect(lambda result: self._end(current, lambda: then(result)))
         current.reports.failed.connect(lambda error: self._end(current, lambda: self.failed.emit(error)))
         self._bar.setRange(0, 0)
@@ -113,6 +119,11 @@ class Background(QWidget):
         if self._current is not None:
             self._current.is_wanted = False
         self._rest()
+
+    def finish(self) -> None:
+        """Give the work up and wait until it has ended, before the window goes."""
+        self.stop()
+        QThreadPool.globalInstance().waitForDone()
 
     def _show_progress(self, done: int, total: int) -> None:
         self._bar.setRange(0, total)

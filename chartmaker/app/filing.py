@@ -23,6 +23,8 @@ if TYPE_CHECKING:
 DESIGN_ENDING = ".hat.toml"
 FOLDER_KEY = "folder"
 PICTURE_WIDTH_PX = 1600
+PALETTE_AFTER_MS = 100
+"""The palette beside a design is read after the window has painted: it only offers further lots."""
 
 
 class Filing(QObject):
@@ -83,7 +85,7 @@ class Filing(QObject):
         """Remember the design's place, and read the palette beside it once the window has shown the design itself."""
         if self.document.path is not None:
             self._note_place(self.document.path)
-            QTimer.singleShot(0, self, self._take_palette_beside)
+            QTimer.singleShot(PALETTE_AFTER_MS, self, self._take_palette_beside)
 
     def _take_palette_beside(self) -> None:
         from chartmaker.files.palette_reading import read_palette_beside

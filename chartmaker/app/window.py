@@ -269,7 +269,7 @@ class Window(QMainWindow):
         if not self.filing.may_leave():
             event.ignore()
             return
-        self.background.stop()
+        self.background.finish()
         self._settings.setValue("geometry", self.saveGeometry())
         event.accept()
 
