@@ -6,7 +6,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from chartmaker.shade.difference import ciede2000, delta_h
+from chartmaker.shade.difference import ciede2000
 from chartmaker.shade.lot_shade import LotShade
 from chartmaker.shade.spread import Spread, differences_and_bounds, spread_of
 
@@ -50,9 +50,14 @@ def least_change(current: LotShade, candidates: Sequence[LotShade], neighbours: 
 
 
 def _hue_change(current: NDArray[np.float64], lab: NDArray[np.float64]) -> NDArray[np.float64]:
-    """Give |ΔH*ab| from one shade (3,) to others (n, 3); to or from a grey, the chroma gained or lost."""
+    """Give how far the hue turns from one shade (3,) to others (n, 3), in units of CIELAB.
+
+    The chord 2·C·sin(Δh/2) at the larger chroma of the two: |ΔH*ab|, whose chroma is the mean of both, would have a
+    red turn to a dull yellow more cheaply than to a full orange. To or from a grey it is the chroma gained or lost.
+    """
     chroma, other = np.hypot(*current[1:]), np.hypot(lab[:, 1], lab[:, 2])
+    turn = np.arctan2(lab[:, 2], lab[:, 1]) - np.arctan2(current[2], current[1])
+    chord = 2 * np.maximum(chroma, other) * np.abs(np.sin(turn / 2))
     is_grey = np.minimum(chroma, other) < NEUTRAL_CHROMA
-    change = np.where(is_grey, np.abs(chroma - other), np.abs(delta_h(current, lab)))
     # Rounded, so that equal hues are equal whatever the last digit says.
-    return np.asarray(np.round(change, 9), dtype=np.float64)
+    return np.asarray(np.round(np.where(is_grey, np.abs(chroma - other), chord), 9), dtype=np.float64)

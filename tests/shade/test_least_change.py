@@ -92,3 +92,9 @@ def test_what_is_found_is_clear_of_every_neighbour_and_nothing_clear_is_missed(c
     found = least_change(current, candidates, away_from(*neighbours))
     assert (found is None) == (not clear)
     assert found is None or found.index in clear
+
+
+def test_a_red_turns_to_a_full_orange_rather_than_to_a_dull_yellow():
+    red, orange, dull_yellow = shade(42, 30, 42), shade(75, 68, 40), shade(75, 90, 15)
+    assert abs(delta_h(red.lab, dull_yellow.lab)) < abs(delta_h(red.lab, orange.lab))
+    assert least_change(red, [dull_yellow, orange], away_from(shade(41))).index == 1
