@@ -39,6 +39,7 @@ JOIN = Style(8.0, ink=ACCENT, bold=True)
 LETTERS_PT = 6.5
 REPEAT = Style(8.0, bold=True, ink=ACCENT)
 TICK_MM = 2.0
+ARROW_MM = 3.6
 CLOSEST_NUMBERS_MM = 5.0
 
 
@@ -238,19 +239,22 @@ class _Layout:
             yield Lines(tuple(ticks), 0.5, ACCENT)
 
     def _side_joins(self, left: float, right: float, y: float) -> Iterator[Box]:
-        piece = self.piece
+        """Tell both side edges on one line, the right one's words past the left one's where the piece is narrow."""
+        piece, free = self.piece, left
         if piece.column + 1 < piece.columns:
             words = f"goes on at {piece.end_column + 1}, page {self._page(0, 1)}"
             yield from self._join(ARROW_LEFT, left, y, words)
+            free += ARROW_MM + width_mm(words, size_pt=JOIN.size_pt, bold=True) + 4
         if piece.column > 0:
             words = f"comes from {piece.right}, page {self._page(0, -1)}"
-            label = text_at(right - 3.6, y, words, JOIN, align="right")
-            yield label
-            yield Marks(ARROW_RIGHT, ((right - 1.2, y - 1.0),), 2.4, ACCENT)
+            wide = width_mm(words, size_pt=JOIN.size_pt, bold=True)
+            x = max(free, right - ARROW_MM - wide)
+            yield text_at(x, y, words, JOIN)
+            yield Marks(ARROW_RIGHT, ((x + wide + ARROW_MM - 1.2, y - 1.0),), 2.4, ACCENT)
 
     def _join(self, arrow: Mark, x: float, y: float, words: str) -> Iterator[Box]:
         yield Marks(arrow, ((x + 1.2, y - 1.0),), 2.4, ACCENT)
-        yield text_at(x + 3.6, y, words, JOIN, most=self.plan.room.right - x - 3.6)
+        yield text_at(x + ARROW_MM, y, words, JOIN, most=self.plan.room.right - x - ARROW_MM)
 
     def _page(self, rows: int, columns: int) -> int:
         return self.page_of[self.piece.band, self.piece.row + rows, self.piece.column + columns]

@@ -65,7 +65,7 @@ def hat_outline(appraisal: Appraisal, *, width: float) -> Block:
 
 def _side(appraisal: Appraisal, width: float) -> _Side:
     profile = appraisal.profile
-    radii = tuple(accumulate(profile.run_cm, initial=profile.radius_cm[0]))
+    radii = _radii(appraisal)
     heights = (0.0, *accumulate(profile.rise_cm))
     scale = min((width - 2 * LABEL_MM) / (2 * max(radii)), TALLEST_MM / max(heights[-1], 0.1))
     return _Side(
@@ -74,6 +74,14 @@ def _side(appraisal: Appraisal, width: float) -> _Side:
         middle=(width - LABEL_MM) / 2,
         bottom=heights[-1] * scale + 3.0,
     )
+
+
+def _radii(appraisal: Appraisal) -> tuple[float, ...]:
+    """Give the radius in cm at the edge and at the top of each round; in steps where rounds do not meet."""
+    profile = appraisal.profile
+    if all(appraisal.fabric.meets):
+        return tuple(accumulate(profile.run_cm, initial=profile.radius_cm[0]))
+    return profile.radius_cm[0], *profile.radius_cm
 
 
 def _bands(appraisal: Appraisal, side: _Side, width: float) -> Iterator[Box]:

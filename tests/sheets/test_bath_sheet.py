@@ -1,0 +1,74 @@
+import pytest
+
+from chartmaker.appraisal import appraise
+from chartmaker.model.palette import Assist, Bath, Mordant
+from chartmaker.sheets.cautions import DEFERS, GENERAL, PARTICULAR, cautions_for
+from tests.builders import chart, lot
+from tests.sheets.recorder import record
+
+
+def told(appraisal) -> str:
+    return " ".join(record(appraisal, sheets=("baths",)).texts())
+
+
+def short_of(**bath_fields):
+    bath = Bath(**{"id": "pot", "dyestuff": "weld", "ratio": 1.0} | bath_fields)
+    lots = {"A": lot("w", (90, 0, 0), on_hand_g=500.0), "B": lot("weld-2", (70, 0, 60), bath="pot", load=2)}
+    return appraise(chart("A B | x.", times=72, lots=lots, baths=[bath]))
+
+
+def test_a_hat_with_enough_yarn_says_that_nothing_is_short():
+    lots = {letter: lot(letter, (value, 0, 0), on_hand_g=500.0) for letter, value in (("A", 90), ("B", 20))}
+    text = told(appraise(chart("A B | x.", times=72, lots=lots)))
+    assert "Nothing is short" in text
+    assert "Set the yarn of this hat aside together" in text
+
+
+def test_an_exhaust_leads_through_the_loads_before_it():
+    text = told(short_of())
+    assert "load 1" in text
+    assert "goes to stock" in text
+    assert "put load 2" in text
+
+
+def test_what_no_bath_gives_is_named():
+    lots = {"A": lot("w", (90, 0, 0), on_hand_g=500.0), "B": lot("found", (20, 0, 0), name="Found skein")}
+    text = told(appraise(chart("A B | x.", times=72, lots=lots)))
+    assert "Found skein: short by" in text
+    assert "Nothing is short" not in text
+
+
+def test_every_bath_sheet_defers_to_labels_and_rules_and_carries_the_cautions():
+    text = told(short_of())
+    for words in (
+        "safety data sheet",
+        "rules of the place",
+        "never touch food again",
+        "gloves",
+        "dust mask",
+        "below a boil",
+    ):
+        assert words in text
+    assert DEFERS.split(". ")[0] in text
+
+
+@pytest.mark.parametrize(
+    ("name", "hazards"),
+    [("alum", ["H318"]), ("ferrous sulphate", ["H302", "H315"]), ("Copper sulphate", ["H410"])],
+)
+def test_a_mordant_brings_the_hazard_of_its_data_sheet(name, hazards):
+    # H statements of the makers' safety data sheets, as listed in the project's facts.
+    assert all(hazard in told(short_of(mordants=(Mordant(name, 5.0),))) for hazard in hazards)
+
+
+def test_a_mordant_that_is_not_in_the_bath_brings_none():
+    text = told(short_of(mordants=(Mordant("alum", 12.0),)))
+    assert "H410" not in text
+
+
+def test_an_assist_brings_its_caution_too():
+    assert "soda" in told(short_of(assists=(Assist("washing soda", 2.0),))).lower()
+
+
+def test_where_nothing_is_known_all_cautions_are_given():
+    assert cautions_for(("moon dust",)) == (*GENERAL, *PARTICULAR)

@@ -1,0 +1,89 @@
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from chartmaker.knit.outline import chart_width
+from chartmaker.model.band import Band
+from chartmaker.model.design import Design
+from chartmaker.model.gauge import Gauge
+from chartmaker.model.round import Round
+from chartmaker.sheets.chart_plan import GAP_MM, LEFT_MM, RIGHT_MM, best_size, cell_size, cut, paged
+from chartmaker.sheets.paper import PAPERS
+from tests.strategies import bands, gauges
+
+ROOMS = [paper.frame for paper in PAPERS.values()]
+
+
+def blank(columns: int, rounds: int) -> Band:
+    return Band(name="", times=1, rounds=(Round("A", bytes(columns)),) * rounds)
+
+
+@given(
+    bands=st.lists(bands(most=40, most_rounds=20), min_size=1, max_size=4), gauge=gauges(), room=st.sampled_from(ROOMS)
+)
+@settings(max_examples=50)
+def test_pieces_cover_every_band_once_without_overlap(bands, gauge, room):
+    design = Design(bands=tuple(bands), gauge=gauge)
+    pieces = cut(design, best_size(design, room), room)
+    for number, band in enumerate(bands):
+        cells = [
+            (index, column)
+            for piece in pieces
+            if piece.band == number
+            for index in range(piece.first, piece.end)
+            for column in range(piece.right, piece.end_column)
+        ]
+        assert len(cells) == len(set(cells)) == len(band.rounds) * chart_width(band.rounds)
+
+
+@given(columns=st.integers(1, 600), rounds=st.integers(1, 600), gauge=gauges(), room=st.sampled_from(ROOMS))
+@settings(max_examples=100)
+def test_every_piece_fits_its_page(columns, rounds, gauge, room):
+    design = Design(bands=(blank(columns, rounds),), gauge=gauge)
+    size = best_size(design, room)
+    pieces = cut(design, size, room)
+    for piece in pieces:
+        assert LEFT_MM + (piece.end_column - piece.right) * size.width + RIGHT_MM <= room.width + 1e-6
+    for page in paged(pieces, size, room):
+        assert sum(piece.height(size, room) for piece in page) + GAP_MM * (len(page) - 1) <= room.height + 1e-6
+
+
+@given(gauge=gauges(), widest=st.integers(1, 600), room=st.sampled_from(ROOMS))
+def test_a_cell_has_the_proportion_of_a_stitch(gauge, widest, room):
+    size = cell_size(gauge, widest=widest, room=room)
+    assert size.height / size.width == pytest.approx(gauge.stitches_per_10cm / gauge.rounds_per_10cm)
+
+
+@pytest.mark.parametrize("widest", [4, 24, 48, 51, 52, 130, 600])
+def test_cells_are_never_narrower_than_can_be_read(widest):
+    size = cell_size(Gauge(stitches_per_10cm=28, rounds_per_10cm=32), widest=widest, room=ROOMS[0])
+    assert 3.0 <= size.width <= 5.5
+
+
+def test_a_band_that_fits_at_a_readable_size_is_not_cut():
+    design = Design(bands=(blank(48, 20),))
+    assert len(cut(design, best_size(design, ROOMS[0]), ROOMS[0])) == 1
+
+
+def test_cuts_fall_on_heavy_lines():
+    design = Design(bands=(blank(4, 3), blank(130, 120)))
+    room = ROOMS[0]
+    pieces = [piece for piece in cut(design, best_size(design, room), room) if piece.band == 1]
+    assert {(3 + piece.end) % 10 for piece in pieces if piece.end < 120} == {0}
+    assert {piece.right % 5 for piece in pieces} == {0}
+
+
+def test_bands_are_kept_whole_and_in_knitting_order():
+    design = Design(bands=tuple(blank(24, 30) for _ in range(5)))
+    room = ROOMS[0]
+    size = best_size(design, room)
+    assert [piece.band for page in paged(cut(design, size, room), size, room) for piece in page] == [0, 1, 2, 3, 4]
+
+
+@pytest.mark.parametrize("room", ROOMS)
+def test_the_largest_hat_takes_no_more_pages_than_its_cells_need(room):
+    design = Design(bands=(blank(600, 600),))
+    size = best_size(design, room)
+    pages = paged(cut(design, size, room), size, room)
+    needed = 600 * size.width * 600 * size.height / (room.width * room.height)
+    assert needed <= len(pages) <= 2 * needed
