@@ -45,8 +45,8 @@ def space(height: float) -> Block:
 def heading(text: str, *, width: float) -> Block:
     """Give a heading with room above and below, kept with what follows."""
     height = line_height(HEADING)
-    title = text_at(0, height + 2.6, text, HEADING, most=width)
-    return Block(height + 6.0, (title,), keeps_next=True, gap=4.0)
+    title = text_at(0, height + 2.2, text, HEADING, most=width)
+    return Block(height + 5.4, (title,), keeps_next=True, gap=3.4)
 
 
 def paragraph(
