@@ -25,6 +25,7 @@ class ActionBar(QObject):
         self.made = {action.id: self._make(action) for action in ACTIONS}
         self._recent = QMenu(tr("Open &recent"), window)
         self._recent.aboutToShow.connect(self._list_recent)
+        self.recolour()
         self._make_menus()
         self._fill_tool_bar(window.chart.tools)
         window.chart.shading.row_actions = tuple(self.made[name] for name in ON_A_CHIP)
@@ -49,13 +50,17 @@ class ActionBar(QObject):
             self.made[name].setText(f"{text} {_lowered(what)}".strip().replace("&&", "&"))
             self.made[name].setToolTip(_tip(self.made[name]))
 
+    def recolour(self) -> None:
+        """Draw the icons in the window's present colours."""
+        for action in ACTIONS:
+            if action.icon:
+                self.made[action.id].setIcon(icon(action.icon, self._window.palette()))
+
     def _make(self, action: Action) -> QAction:
         made = QAction(tr(action.text), self._window)
         made.setObjectName(action.id)
         made.setShortcuts([QKeySequence(key) for key in action.keys])
         made.setCheckable(action.checked is not None)
-        if action.icon:
-            made.setIcon(icon(action.icon, self._window.palette()))
         made.triggered.connect(lambda _checked=False: self._run(action))
         made.setToolTip(_tip(made))
         if action.where == "window":

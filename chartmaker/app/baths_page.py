@@ -95,9 +95,11 @@ def _cautions(plans: tuple[BathPlan, ...]) -> QWidget:
 
 
 def _note(count: int, without: list[str]) -> str:
-    text = tr("Nothing that a bath could mend is short.") if not count else tr("What is short, as baths to run.")
+    if not count and not without:
+        return tr("Nothing is short: no bath is needed.")
+    text = tr("What is short, as baths to run.") if count else tr("No bath can be planned.")
     if without:
-        text += " " + tr("Short, but without a bath to plan from: {0}.").format(", ".join(without))
+        text += " " + tr("Short without a bath to plan from: {0}.").format(", ".join(without))
     return text
 
 

@@ -65,6 +65,8 @@ class ChartGrid:
     """`(rows, columns)` as a picture: letter, letter + `GHOST_CODE`, or `NO_STITCH`."""
     shaping: NDArray[np.uint8]
     """`(rows, columns)` as a picture: the `Shaping` of each stitch."""
+    purl: NDArray[np.bool_]
+    """`(rows, columns)` as a picture: whether a stitch is purled."""
 
     @property
     def columns(self) -> int:
@@ -103,7 +105,9 @@ def laid_out(design: Design) -> ChartGrid:
     width = max(row.width for row in rows)
     ghost = min(WIDEST_GHOST, max(4, width))
     shape = (len(rows), width + 2 * ghost)
-    grid = ChartGrid(rows, width, ghost, np.empty(shape, np.uint8), np.empty(shape, np.uint8))
+    grid = ChartGrid(
+        rows, width, ghost, np.empty(shape, np.uint8), np.empty(shape, np.uint8), np.empty(shape, np.bool_)
+    )
     for number in range(len(rows)):
         _write(grid, number, design)
     return _frozen(grid)
@@ -123,7 +127,7 @@ def laid_out_anew(grid: ChartGrid, before: Design, after: Design) -> tuple[Chart
         for number, row in enumerate(grid.rows)
         if before.bands[row.band].rounds[row.index] is not after.bands[row.band].rounds[row.index]
     )
-    grid = replace(grid, codes=grid.codes.copy(), shaping=grid.shaping.copy())
+    grid = replace(grid, codes=grid.codes.copy(), shaping=grid.shaping.copy(), purl=grid.purl.copy())
     for number in changed:
         _write(grid, number, after)
     return _frozen(grid), changed
@@ -136,6 +140,7 @@ def _same_outline(before: Design, after: Design) -> bool:
         old is new
         or (
             len(old.rounds) == len(new.rounds)
+            and old.texture == new.texture
             and all(
                 a is b or (len(a) == len(b) and a.shaping == b.shaping)
                 for a, b in zip(old.rounds, new.rounds, strict=True)
@@ -157,7 +162,8 @@ def _rows_of(number: int, band: Band) -> tuple[Row, ...]:
 def _write(grid: ChartGrid, number: int, design: Design) -> None:
     row = grid.rows[number]
     stitch, is_live = _stitches_along(grid.width, grid.ghost, row)
-    line: Round = design.bands[row.band].rounds[row.index]
+    band = design.bands[row.band]
+    line: Round = band.rounds[row.index]
     letters = np.frombuffer(line.cells_by_letter, np.uint8)
     shaping = np.frombuffer(line.shaping, np.uint8)
     here = stitch >= 0
@@ -165,6 +171,8 @@ def _write(grid: ChartGrid, number: int, design: Design) -> None:
     codes = letters[stitch] + np.where(is_live, 0, GHOST_CODE).astype(np.uint8)
     grid.codes[picture_line] = np.where(here, codes, NO_STITCH)
     grid.shaping[picture_line] = np.where(here, shaping[stitch], 0)
+    texture = np.frombuffer((band.texture or "k").encode(), np.uint8)
+    grid.purl[picture_line] = here & (texture[stitch % len(texture)] == ord("p"))
 
 
 @lru_cache(maxsize=64)
@@ -179,4 +187,5 @@ def _stitches_along(width: int, ghost: int, row: Row) -> tuple[NDArray[np.intp],
 def _frozen(grid: ChartGrid) -> ChartGrid:
     grid.codes.flags.writeable = False
     grid.shaping.flags.writeable = False
+    grid.purl.flags.writeable = False
     return grid

@@ -15,7 +15,7 @@ from PySide6.QtGui import QColor, QImage, QPainter
 
 from chartmaker.app import shades
 from chartmaker.app.chart_grid import GHOST_CODE, NO_STITCH, ChartGrid
-from chartmaker.app.signs import draw_letter, draw_mark, draw_shaping, letter_marks
+from chartmaker.app.signs import draw_letter, draw_mark, draw_mark_aside, draw_shaping, letter_marks
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -25,6 +25,8 @@ if TYPE_CHECKING:
     from chartmaker.sheets.marks import Mark
 
 LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
+PURL_CODE = NO_STITCH + 1
+"""Added to a code where the symbol view shows a purled stitch."""
 SMALLEST_SIGN_PX = 6
 """Cells lower than this many screen pixels carry no sign."""
 SMALLEST_LINES_PX = 5
@@ -103,7 +105,12 @@ class FabricPainter:
         width, height = round(cell.width() * pixel_ratio), round(cell.height() * pixel_ratio)
         stamps = self._stamps_for(width, height)
         left, top = int(part.x()), int(part.y())
-        codes = self.grid.codes[top : top + int(part.height()), left : left + int(part.width())]
+        window = np.s_[top : top + int(part.height()), left : left + int(part.width())]
+        codes = self.grid.codes[window]
+        if self.look.view == "symbols":
+            # A purled stitch has its own stamp; a shaped one gets none, since its sign takes the middle of the cell.
+            codes = codes + PURL_CODE * self.grid.purl[window].astype(np.uint8)
+            codes[self.grid.shaping[window] > 0] = NO_STITCH
         mask = np.ascontiguousarray(stamps[codes].transpose(0, 2, 1, 3)).reshape(codes.shape[0] * height, -1)
         image = QImage(mask.tobytes(), mask.shape[1], mask.shape[0], mask.shape[1], QImage.Format.Format_Alpha8)
         painter.drawImage(target, image, QRectF(image.rect()))
@@ -112,11 +119,11 @@ class FabricPainter:
         """Give the opacity of ink for every code, `(codes, height, width)`, as one cell shows it."""
         key = (width, height, self.look.signed)
         if key not in self._stamps:
-            stamps = np.zeros((NO_STITCH + 1, height, width), np.uint8)
+            stamps = np.zeros((PURL_CODE + NO_STITCH + 1, height, width), np.uint8)
             for letter, mark in self.look.signed:
-                code = ord(letter) - ord("A")
-                stamps[code] = _stamp(letter, mark, width, height)
-                stamps[code + GHOST_CODE] = (stamps[code] * shades.GHOST_SHARE).astype(np.uint8)
+                for code, is_purled in ((_code(letter), False), (_code(letter) + PURL_CODE, True)):
+                    stamps[code] = _stamp(letter, mark, width, height, is_purled=is_purled)
+                    stamps[code + GHOST_CODE] = (stamps[code] * shades.GHOST_SHARE).astype(np.uint8)
             self._stamps = {key: stamps}
         return self._stamps[key]
 
@@ -124,6 +131,7 @@ class FabricPainter:
         left, top = int(part.x()), int(part.y())
         window = np.s_[top : top + int(part.height()), left : left + int(part.width())]
         codes, shaping = self.grid.codes[window], self.grid.shaping[window]
+        marks = dict(self.look.signed)
         for line, place in np.argwhere(shaping):
             box = QRectF(
                 origin.x() + (left + place) * cell.width(),
@@ -131,8 +139,14 @@ class FabricPainter:
                 cell.width(),
                 cell.height(),
             )
-            ink = shades.ink_on(self.look.colours[codes[line, place]])
-            draw_shaping(painter, box, int(shaping[line, place]), ink)
+            code, shape = int(codes[line, place]), int(shaping[line, place])
+            ink = shades.ink_on(self.look.colours[code])
+            if code >= GHOST_CODE:
+                ink.setAlphaF(shades.GHOST_SHARE)
+            draw_shaping(painter, box, shape, ink)
+            mark = marks.get(LETTERS[code % GHOST_CODE])
+            if mark is not None:
+                draw_mark_aside(painter, box, mark, shape, ink)
 
     def _paint_lines(self, painter: QPainter, origin: QPointF, part: QRectF, cell: QSizeF, pixel_ratio: float) -> None:
         """Draw a line around each live stitch, heavier ones at each fifth and tenth, and the repeat's outline."""
@@ -151,7 +165,11 @@ class FabricPainter:
         return [list(group) for _, group in groupby(rows, key=lambda number: _span(self.grid.rows[number]))]
 
 
-def _stamp(letter: str, mark: Mark | None, width: int, height: int) -> NDArray[np.uint8]:
+def _code(letter: str) -> int:
+    return ord(letter) - ord("A")
+
+
+def _stamp(letter: str, mark: Mark | None, width: int, height: int, *, is_purled: bool) -> NDArray[np.uint8]:
     """Give the opacity of a letter's sign, `(height, width)`."""
     image = QImage(width, height, QImage.Format.Format_ARGB32_Premultiplied)
     image.fill(Qt.GlobalColor.transparent)
@@ -160,7 +178,7 @@ def _stamp(letter: str, mark: Mark | None, width: int, height: int) -> NDArray[n
     if mark is None:
         draw_letter(painter, box, letter, ink)
     else:
-        draw_mark(painter, box, mark, ink)
+        draw_mark(painter, box, mark, ink, is_purled=is_purled)
     painter.end()
     return np.frombuffer(bytes(image.constBits()), np.uint8).reshape(height, width, 4)[:, :, 3]
 

@@ -65,10 +65,13 @@ class FindingsStrip(QWidget):
         """Ask for the counts and a few lines."""
         return QSize(600, HEIGHT)
 
-    def refresh(self) -> None:
-        """Follow the appraisal; the chosen finding stays chosen where it is still there."""
+    def refresh(self, *, is_anew: bool = False) -> None:
+        """Follow the appraisal; the chosen finding stays chosen where it is still there.
+
+        The list is left alone where it would be the same, unless it `is_anew`.
+        """
         findings = self.document.appraisal.findings
-        if findings == self._findings and self.list.topLevelItemCount():
+        if findings == self._findings and not is_anew and self.list.topLevelItemCount():
             return
         chosen = self.chosen
         self._findings = findings

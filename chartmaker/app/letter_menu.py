@@ -9,18 +9,22 @@ from PySide6.QtGui import QColor, QIcon, QPainter, QPen, QPixmap
 from PySide6.QtWidgets import QMenu, QWidget
 
 from chartmaker.app.shades import colour_of, ink_on, known_shade
+from chartmaker.app.signs import draw_mark
 from chartmaker.app.words import number, tr
 
 if TYPE_CHECKING:
     from collections.abc import Callable
 
     from chartmaker.appraisal import Appraisal
+    from chartmaker.sheets.marks import Mark
 
 ALPHABET = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
 
 
-def patch(painter: QPainter, box: QRectF, colour: QColor, text: str = "", *, is_pale: bool = False) -> None:
-    """Draw a patch of a shade with a neutral edge, and a letter on it in black or white."""
+def patch(  # noqa: PLR0913 - what a patch shows, told by name
+    painter: QPainter, box: QRectF, colour: QColor, text: str = "", *, is_pale: bool = False, mark: Mark | None = None
+) -> None:
+    """Draw a patch of a shade with a neutral edge, and a letter on it in black or white, its mark beside it."""
     painter.save()
     painter.setPen(QPen(QColor(96, 96, 96), 1, Qt.PenStyle.DotLine if is_pale else Qt.PenStyle.SolidLine))
     painter.setBrush(colour)
@@ -29,7 +33,12 @@ def patch(painter: QPainter, box: QRectF, colour: QColor, text: str = "", *, is_
     font = painter.font()
     font.setPixelSize(max(6, min(13, round(box.height() - 1))))
     painter.setFont(font)
-    painter.drawText(box, Qt.AlignmentFlag.AlignCenter, text)
+    if mark is None:
+        painter.drawText(box, Qt.AlignmentFlag.AlignCenter, text)
+    else:
+        half = QRectF(box.left(), box.top(), box.width() / 2, box.height())
+        painter.drawText(half, Qt.AlignmentFlag.AlignCenter, text)
+        draw_mark(painter, half.translated(half.width(), 0), mark, ink_on(colour))
     painter.restore()
 
 

@@ -12,11 +12,13 @@ from chartmaker.app.letter_menu import ALPHABET, letter_menu, patch
 from chartmaker.app.round_column import LOWEST_TEXT, RoundColumn
 from chartmaker.app.shades import letter_colour
 from chartmaker.app.shading_edits import fill, mirror, rows_to_band_end, swap
+from chartmaker.app.signs import letter_marks
 from chartmaker.app.words import tr
 
 if TYPE_CHECKING:
     from chartmaker.app.chart_canvas import ChartCanvas
     from chartmaker.model.edits import Edit
+    from chartmaker.sheets.marks import Mark
 
 CHIP_WIDTH = 32
 PART_WIDTH = 46
@@ -45,6 +47,9 @@ class ShadingColumn(RoundColumn):
                 "Keys: arrows move, a letter sets it, Shift with up or down fills."
             )
         )
+        self._marks: dict[str, Mark] = {}
+        self._take_marks()
+        self.document.appraised.connect(self._take_marks)
         self._fit_width()
         self.document.replaced.connect(self._fit_width)
         self.document.edited.connect(self._fit_width)
@@ -105,12 +110,19 @@ class ShadingColumn(RoundColumn):
             chip = self._chip(row, part)
             colour = letter_colour(self.document.appraisal, shown, view=self.canvas.view)
             text = shown if box.height() >= LOWEST_TEXT else ""
-            patch(painter, chip, colour, text, is_pale=part not in line.cells)
+            patch(painter, chip, colour, text, is_pale=part not in line.cells, mark=self._mark(shown))
             is_current = row == self.canvas.current[0] and part == self.part
             if (is_current and self.hasFocus()) or (row in dragged and self._drag and part == self._drag[1]):
                 painter.setPen(QPen(self.palette().color(QPalette.ColorRole.WindowText), 2))
                 painter.setBrush(Qt.BrushStyle.NoBrush)
                 painter.drawRect(chip.adjusted(-1, -1, 1, 1))
+
+    def _mark(self, letter: str) -> Mark | None:
+        """Give a letter's mark where the chart shows marks."""
+        return self._marks.get(letter) if self.canvas.view == "symbols" else None
+
+    def _take_marks(self) -> None:
+        self._marks = letter_marks(self.document.appraisal)
 
     def _chip(self, row: int, part: int) -> QRectF:
         box = self.row_box(row)

@@ -8,13 +8,15 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QPainter, QPen, QPolygonF
 
 from chartmaker.model.stitches import Shaping
-from chartmaker.sheets.marks import SHAPING_MARKS, Disc, Mark, Ring, Shape, Solid, marks_by_letter
+from chartmaker.sheets.marks import PURL_BAR, SHAPING_MARKS, Disc, Mark, Ring, Shape, Solid, marks_by_letter
 
 if TYPE_CHECKING:
     from chartmaker.appraisal import Appraisal
 
-LETTER_SHARE, SHAPING_SHARE = 0.62, 0.74
+LETTER_SHARE, SHAPING_SHARE = 0.62, 0.8
 """How much of a cell's smaller side a mark takes."""
+PURL_DROP, PURLED_MARK_RISE = 0.32, -0.1
+"""Where the purl bar stands in a cell, and a letter's mark above it, in cell heights downwards."""
 
 
 def letter_marks(appraisal: Appraisal) -> dict[str, Mark]:
@@ -22,8 +24,29 @@ def letter_marks(appraisal: Appraisal) -> dict[str, Mark]:
     return marks_by_letter({entry.letter: entry.requirement.stitches for entry in appraisal.letters})
 
 
-def draw_mark(painter: QPainter, cell: QRectF, mark: Mark, ink: QColor, *, share: float = LETTER_SHARE) -> None:
-    """Draw a mark in the middle of a cell."""
+def draw_mark(painter: QPainter, cell: QRectF, mark: Mark, ink: QColor, *, is_purled: bool = False) -> None:
+    """Draw a letter's mark in the middle of a cell, or above the trade's bar for a purled stitch."""
+    if not is_purled:
+        _draw_mark(painter, cell, mark, ink, LETTER_SHARE)
+        return
+    _draw_mark(painter, cell.translated(0, PURLED_MARK_RISE * cell.height()), mark, ink, 0.8 * LETTER_SHARE)
+    _draw_mark(painter, cell.translated(0, PURL_DROP * cell.height()), PURL_BAR, ink, LETTER_SHARE)
+
+
+def draw_mark_aside(painter: QPainter, cell: QRectF, mark: Mark, shaping: int, ink: QColor) -> None:
+    """Draw a letter's mark small, in the corner that the sign of a shaped stitch leaves, as on paper."""
+    from chartmaker.sheets.chart_cells import ASIDE, SMALL_SHARE
+
+    right, down = ASIDE[Shaping(shaping)]
+    _draw_mark(painter, cell.translated(right * cell.width(), down * cell.height()), mark, ink, SMALL_SHARE)
+
+
+def draw_shaping(painter: QPainter, cell: QRectF, shaping: int, ink: QColor) -> None:
+    """Draw the trade's sign of a shaped stitch."""
+    _draw_mark(painter, cell, SHAPING_MARKS[Shaping(shaping)], ink, SHAPING_SHARE)
+
+
+def _draw_mark(painter: QPainter, cell: QRectF, mark: Mark, ink: QColor, share: float) -> None:
     side = min(cell.width(), cell.height()) * share
     painter.save()
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
@@ -33,11 +56,6 @@ def draw_mark(painter: QPainter, cell: QRectF, mark: Mark, ink: QColor, *, share
     for shape in mark.shapes:
         _draw(painter, shape, cell.center(), side, pen)
     painter.restore()
-
-
-def draw_shaping(painter: QPainter, cell: QRectF, shaping: int, ink: QColor) -> None:
-    """Draw the trade's sign of a shaped stitch."""
-    draw_mark(painter, cell, SHAPING_MARKS[Shaping(shaping)], ink, share=SHAPING_SHARE)
 
 
 def draw_letter(painter: QPainter, cell: QRectF, letter: str, ink: QColor) -> None:

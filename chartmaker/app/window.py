@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QSettings, Qt
+from PySide6.QtCore import QEvent, QSettings, Qt
 from PySide6.QtWidgets import (
     QAbstractSpinBox,
     QApplication,
@@ -262,6 +262,13 @@ class Window(QMainWindow):
         kept = self._settings.value("geometry")
         if kept is not None:
             self.restoreGeometry(kept)
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Follow the system from light to dark and back."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.PaletteChange and hasattr(self, "actions_made"):
+            self.actions_made.recolour()
+            self.findings.refresh(is_anew=True)
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Ask about unsaved work before going."""

@@ -1,5 +1,7 @@
 """What is on the screen, read back pixel by pixel."""
 
+from dataclasses import replace
+
 from PySide6.QtGui import QColor
 
 from chartmaker.app.shades import PAPER, SURROUND, UNKNOWN, ghosted, grey_of
@@ -49,6 +51,15 @@ def test_a_letter_without_a_lot_is_shown_as_not_known_and_written_out(open_on):
     colours = {image.pixelColor(x, y).name() for x in range(image.width()) for y in range(image.height())}
     assert UNKNOWN.name() in colours
     assert min(QColor(name).lightness() for name in colours) < 60
+
+
+def test_the_symbol_view_draws_a_bar_under_the_mark_of_a_purled_stitch(open_on):
+    design = chart("A B | ....", times=36, lots={"A": (90, 0, 0), "B": (20, 0, 0)})
+    window = open_on(replace(design, bands=(replace(design.bands[0], texture="kkpp"),)))
+    window.show_view("symbols")
+    canvas = window.chart.canvas
+    assert at(canvas, (0, 0), share=(0.5, 0.82)) == PAPER
+    assert at(canvas, (0, 2), share=(0.5, 0.82)).lightness() < 60
 
 
 def test_the_surround_is_neutral(window):

@@ -1,3 +1,5 @@
+from dataclasses import replace
+
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -84,3 +86,13 @@ def test_laying_out_anew_comes_to_the_same_as_laying_out(design, data):
     anew, _ = laid_out_anew(laid_out(design), design, after)
     assert (anew.codes == laid_out(after).codes).all()
     assert (anew.shaping == laid_out(after).shaping).all()
+
+
+def test_a_purled_stitch_is_purled_in_every_repeat():
+    design = chart("A B | xx..", times=36)
+    design = replace(design, bands=(replace(design.bands[0], texture="kkpp"),))
+    grid = laid_out(design)
+    assert grid.purl[0].tolist() == [True, True, False, False] * 3
+    plain, rows = laid_out_anew(grid, design, chart("A B | xx..", times=36))
+    assert rows is None
+    assert not plain.purl.any()

@@ -59,3 +59,18 @@ def test_a_new_design_fits_an_ordinary_head_and_only_lacks_a_lot():
     wanted = blank_design().hat.wanted_cm
     assert abs(appraisal.circumference_cm - wanted) < 0.03 * wanted
     assert {finding.check for finding in appraisal.findings if finding.severity == "stop"} == {"letter-without-lot"}
+
+
+def test_icons_follow_the_window_from_light_to_dark(window, qapp, qtbot):
+    def ink():
+        image = window.actions_made["tool.draw"].icon().pixmap(20, 20).toImage()
+        return max((image.pixelColor(x, y) for x in range(20) for y in range(20)), key=QColor.alpha).lightness()
+
+    light = qapp.palette()
+    try:
+        assert ink() < 90
+        qapp.setPalette(QPalette(QColor(40, 40, 42)))
+        qtbot.waitUntil(lambda: ink() > 160, timeout=2000)
+    finally:
+        qapp.setPalette(light)
+    qtbot.waitUntil(lambda: ink() < 90, timeout=2000)

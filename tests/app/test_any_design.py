@@ -1,0 +1,61 @@
+"""The window shows whatever a file may hold: no design that opens makes it fail."""
+
+import pytest
+from hypothesis import HealthCheck, given, settings
+from PySide6.QtCore import QSettings, Qt
+from PySide6.QtTest import QTest
+
+from chartmaker.app.open_design import OpenDesign
+from chartmaker.app.window import PAGES, Window
+from chartmaker.model.band import Band
+from chartmaker.model.design import Design
+from chartmaker.model.round import Round
+from tests.app.answers import Answers
+from tests.strategies import designs
+
+
+@pytest.fixture(scope="module")
+def shown(qapp, tmp_path_factory):
+    """Give a window that many designs are shown in one after another."""
+    path = tmp_path_factory.mktemp("settings") / "settings.ini"
+    blank = Design(bands=(Band(name="", times=1, rounds=(Round("A", b"\0"),)),))
+    window = Window(OpenDesign(blank), QSettings(str(path), QSettings.Format.IniFormat), Answers())
+    window.show()
+    yield window
+    window.document.stack.setClean()
+    window.close()
+    qapp.processEvents()
+
+
+@given(designs())
+@settings(max_examples=25, suppress_health_check=[HealthCheck.function_scoped_fixture, HealthCheck.too_slow])
+def test_every_page_and_view_shows_any_design(shown, design):
+    shown.document.replace(design, path=None, palette=None)
+    for page in PAGES:
+        shown.show_page(page)
+        assert not shown.grab().isNull()
+    shown.show_page("chart")
+    for view in ("value", "symbols", "shade"):
+        shown.show_view(view)
+        shown.chart.canvas.fit()
+        assert not shown.grab().isNull()
+    for finding in shown.document.appraisal.findings:
+        shown.lead_to(finding.place)
+
+
+@given(designs())
+@settings(max_examples=20, suppress_health_check=[HealthCheck.function_scoped_fixture, HealthCheck.too_slow])
+def test_any_design_can_be_worked_on_by_keys_and_taken_back(shown, design):
+    shown.document.replace(design, path=None, palette=None)
+    shown.show_page("chart")
+    canvas, column = shown.chart.canvas, shown.chart.shading
+    for key in (Qt.Key.Key_F, Qt.Key.Key_Space, Qt.Key.Key_PageUp, Qt.Key.Key_T, Qt.Key.Key_End, Qt.Key.Key_Space):
+        QTest.keyClick(canvas, key)
+    for key in (Qt.Key.Key_Up, Qt.Key.Key_Q, Qt.Key.Key_Down, Qt.Key.Key_Left, Qt.Key.Key_E):
+        QTest.keyClick(column, key)
+    column.swap_here()
+    column.mirror_here()
+    column.fill_to_band_end(upwards=True)
+    while shown.document.stack.canUndo():
+        shown.document.stack.undo()
+    assert shown.document.design == design
