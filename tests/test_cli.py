@@ -9,7 +9,7 @@ import pytest
 from PIL import Image
 from pypdf import PdfReader
 
-from chartmaker import cli
+from chartmaker import commands
 from chartmaker.cli import COMMANDS, main
 from chartmaker.files.design_writing import save_design
 from chartmaker.files.palette_writing import save_palette
@@ -203,5 +203,5 @@ def test_the_window_without_qt_says_what_to_do() -> None:
 
 def test_the_command_line_names_what_sheets_and_pictures_have() -> None:
     """The names stand twice, so that `--help` need not load ReportLab and Pillow."""
-    assert cli.SHEETS == plan.SHEETS
-    assert set(cli.VIEWS) == set(picture.VIEWS)
+    assert commands.SHEETS == plan.SHEETS
+    assert set(commands.VIEWS) == set(picture.VIEWS)

@@ -96,6 +96,11 @@ def printable(text: str) -> str:
     return "".join(sign if sign.isprintable() else ascii(sign)[1:-1] for sign in shown)
 
 
+def printable_lines(text: str) -> str:
+    """Show control characters, which a lot's name may hold, rather than let a terminal obey them; lines stay lines."""
+    return "".join(sign if sign == "\n" or sign.isprintable() else "\N{REPLACEMENT CHARACTER}" for sign in text)
+
+
 def _suggestion(word: str, known: Iterable[str]) -> str:
     if not word or len(word) > LONGEST_GUESSED_AT:
         return ""

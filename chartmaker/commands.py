@@ -1,0 +1,163 @@
+"""The commands that work without a display and without Qt: report, print, picture, lots."""
+
+import argparse
+import datetime as dt
+import json
+import sys
+from collections.abc import Callable, Sequence
+from pathlib import Path
+
+from chartmaker import __version__
+from chartmaker.appraisal import Appraisal, appraise
+from chartmaker.files.design_reading import read_design
+from chartmaker.files.palette_reading import read_palette, read_palette_beside
+from chartmaker.files.problems import UserProblem, printable_lines
+from chartmaker.files.saving import write_safely
+from chartmaker.model.design import Design
+from chartmaker.model.palette import Palette
+from chartmaker.model.settings import Viewing
+from chartmaker.report.as_json import lots_as_json, report_as_json
+from chartmaker.report.as_text import lots_as_text, report_as_text
+
+DONE, STOPPED = 0, 1
+VIEWS = ("shade", "value", "knit", "hat")
+SHEETS = ("chart", "yarn", "contrast", "baths")
+PAPERS = ("a4", "letter")
+
+
+def run(words: Sequence[str]) -> int:
+    """Run one command and give its exit status; raises UserProblem for what the user can put right."""
+    chosen = _parser().parse_args(words)
+    status: int = chosen.run(chosen)
+    return status
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(
+        prog="chartmaker",
+        usage="chartmaker [DESIGN]\n       chartmaker COMMAND …",
+        description="From measured dye lots and a chart to a stranded hat that reads, fits and has yarn enough. "
+        "Without a command, the window opens.",
+    )
+    parser.add_argument("--version", action="version", version=f"chartmaker {__version__}")
+    commands = parser.add_subparsers(required=True, metavar="COMMAND")
+    for name, add in _COMMANDS.items():
+        add(commands.add_parser(name, help=add.__doc__, description=add.__doc__))
+    return parser
+
+
+def _add_report(parser: argparse.ArgumentParser) -> None:
+    """Tell whether the hat reads, fits and has yarn enough."""
+    _add_design(parser)
+    parser.add_argument("--json", action="store_true", help="for scripts; the names are kept stable")
+    parser.set_defaults(run=_report)
+
+
+def _add_print(parser: argparse.ArgumentParser) -> None:
+    """Print chart, yarn sheet, contrast sheet and bath cards to a PDF."""
+    _add_design(parser)
+    parser.add_argument("-o", "--output", type=Path, required=True, metavar="OUT.pdf")
+    parser.add_argument("--paper", choices=PAPERS, default="a4")
+    parser.add_argument("--sheets", type=_sheet_names, default=SHEETS, help=f"of {','.join(SHEETS)}; all by default")
+    parser.set_defaults(run=_print)
+
+
+def _add_picture(parser: argparse.ArgumentParser) -> None:
+    """Draw the fabric, or the hat, to a PNG."""
+    _add_design(parser)
+    parser.add_argument("-o", "--output", type=Path, required=True, metavar="OUT.png")
+    parser.add_argument("--view", choices=VIEWS, default="shade")
+    parser.add_argument("--width", type=_pixels, default=1200, metavar="PX")
+    parser.set_defaults(run=_picture)
+
+
+def _add_lots(parser: argparse.ArgumentParser) -> None:
+    """List each lot of a palette with its shade, spread and weight."""
+    parser.add_argument("palette", type=Path, metavar="PALETTE")
+    parser.add_argument("--json", action="store_true", help="for scripts; the names are kept stable")
+    parser.set_defaults(run=_lots)
+
+
+def _add_design(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("design", type=Path, metavar="DESIGN")
+    parser.add_argument("--colourway", metavar="NAME", help="instead of the design's first")
+
+
+_COMMANDS: dict[str, Callable[[argparse.ArgumentParser], None]] = {
+    "report": _add_report,
+    "print": _add_print,
+    "picture": _add_picture,
+    "lots": _add_lots,
+}
+
+
+def _sheet_names(text: str) -> tuple[str, ...]:
+    names = tuple(dict.fromkeys(name.strip() for name in text.split(",")))
+    for name in names:
+        if name not in SHEETS:
+            raise argparse.ArgumentTypeError(f"there is no sheet {name!r}; there are {', '.join(SHEETS)}")
+    return names
+
+
+def _pixels(text: str) -> int:
+    if not text.isdecimal() or not 16 <= int(text[:9]) <= 8000:
+        raise argparse.ArgumentTypeError(f"{text!r} is no width from 16 to 8000 pixels")
+    return int(text)
+
+
+def _report(chosen: argparse.Namespace) -> int:
+    appraisal = _appraised(chosen)
+    if chosen.json:
+        print(json.dumps(report_as_json(appraisal), ensure_ascii=False, indent=2, allow_nan=False))
+    else:
+        print(printable_lines(report_as_text(appraisal)))
+    return STOPPED if any(finding.severity == "stop" for finding in appraisal.findings) else DONE
+
+
+def _print(chosen: argparse.Namespace) -> int:
+    from chartmaker.sheets.print_sheets import print_sheets
+
+    today = dt.datetime.now(tz=dt.UTC).astimezone().date()
+    write_safely(
+        chosen.output,
+        print_sheets(_appraised(chosen), paper=chosen.paper, sheets=chosen.sheets, printed_on=today),
+        keep_previous=False,
+    )
+    return DONE
+
+
+def _picture(chosen: argparse.Namespace) -> int:
+    from chartmaker.pictures.picture import picture
+    from chartmaker.pictures.png import png_bytes
+
+    write_safely(chosen.output, png_bytes(picture(_appraised(chosen), chosen.view, chosen.width)), keep_previous=False)
+    return DONE
+
+
+def _lots(chosen: argparse.Namespace) -> int:
+    palette = read_palette(chosen.palette)
+    if chosen.json:
+        print(json.dumps(lots_as_json(palette, Viewing()), ensure_ascii=False, indent=2, allow_nan=False))
+    else:
+        print(printable_lines(lots_as_text(palette, Viewing())))
+    return DONE
+
+
+def _appraised(chosen: argparse.Namespace) -> Appraisal:
+    """Read the design that was named, with its palette where that is at hand, and appraise it."""
+    design = read_design(chosen.design)
+    if chosen.colourway is not None:
+        try:
+            design = design.using(chosen.colourway)
+        except ValueError as error:
+            raise UserProblem(what=str(error), where=str(chosen.design)) from error
+    return appraise(design, _palette_beside(design, chosen.design))
+
+
+def _palette_beside(design: Design, path: Path) -> Palette | None:
+    """Read the palette that a design names; the design stands alone without it, so a broken one is only told."""
+    try:
+        return read_palette_beside(design, path)
+    except UserProblem as problem:
+        print(printable_lines(f"chartmaker: going on without the palette: {problem}"), file=sys.stderr)
+        return None
