@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPointF, QRectF, QSizeF
@@ -27,6 +27,11 @@ class ChartFrame:
     window: tuple[int, int]
     """Width and height of the canvas."""
     scroll: tuple[int, int]
+    origin: QPointF = field(init=False)
+    """Where the picture's top left stands; a chart smaller than the window stands in its middle."""
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "origin", self._origin())
 
     @property
     def cell(self) -> QSizeF:
@@ -53,9 +58,7 @@ class ChartFrame:
             max(0, int(fabric.height() + 2 * AIR - area.height()) + 1),
         )
 
-    @property
-    def origin(self) -> QPointF:
-        """Where the picture's top left stands; a chart smaller than the window stands in its middle."""
+    def _origin(self) -> QPointF:
         area, fabric, reach = self.area, self.fabric, self.reach
         x = AIR - self.scroll[0] if reach[0] else (area.width() - fabric.width()) / 2
         y = AIR - self.scroll[1] if reach[1] else (area.height() - fabric.height()) / 2

@@ -13,6 +13,7 @@ from chartmaker.app.fabric_painter import SMALLEST_LINES_PX
 
 if TYPE_CHECKING:
     from chartmaker.app.chart_canvas import ChartCanvas
+    from chartmaker.app.chart_frame import ChartFrame
 
 LOWEST_TEXT = 12
 """Rows lower than this, in window units, carry no text."""
@@ -28,6 +29,8 @@ class RoundColumn(QWidget):
         super().__init__(parent)
         self.canvas = canvas
         self.document = canvas.document
+        self._frame_now: ChartFrame | None = None
+        """The frame while painting, so that it is not made anew for every entry."""
         for signal in (canvas.view_moved, canvas.cursor_moved, self.document.appraised, self.document.edited):
             signal.connect(self.update)
 
@@ -43,7 +46,7 @@ class RoundColumn(QWidget):
 
     def row_box(self, row: int) -> QRectF:
         """Give where a round's entry stands."""
-        top, height = self.canvas.frame.row_span(row)
+        top, height = (self._frame_now or self.canvas.frame).row_span(row)
         return QRectF(0, top, self.width(), height)
 
     def paintEvent(self, _event: QPaintEvent) -> None:
@@ -52,7 +55,7 @@ class RoundColumn(QWidget):
         painter.setPen(self.palette().color(QPalette.ColorRole.WindowText))
         for text, left, width in self.headings:
             painter.drawText(QRectF(left, 0, width, TOP), Qt.AlignmentFlag.AlignCenter, text)
-        frame = self.canvas.frame
+        self._frame_now = frame = self.canvas.frame
         painter.setClipRect(QRectF(0, TOP, self.width(), frame.area.height()))
         rows = frame.rows_in_sight()
         if self.canvas.current[0] in rows:
@@ -62,6 +65,7 @@ class RoundColumn(QWidget):
         step = 1 if frame.cell.height() >= SMALLEST_LINES_PX else 2
         for row in rows[::step]:
             self.paint_row(painter, row, self.row_box(row))
+        self._frame_now = None
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         """Scroll the chart, and with it this column."""
