@@ -21,10 +21,15 @@ def assets_folder() -> Path:
 
 
 def icon(name: str, palette: QPalette) -> QIcon:
-    """Give an icon in the colour of text; Qt makes it paler where it is disabled."""
+    """Give an icon in the colour of text, and in the palette's paler one where it is disabled."""
     made = QIcon()
-    for side in (20, 40):
-        made.addPixmap(drawing(name, side, palette.color(QPalette.ColorRole.ButtonText)))
+    for mode, group in (
+        (QIcon.Mode.Normal, QPalette.ColorGroup.Active),
+        (QIcon.Mode.Disabled, QPalette.ColorGroup.Disabled),
+    ):
+        ink = palette.color(group, QPalette.ColorRole.ButtonText)
+        for side in (20, 40):
+            made.addPixmap(drawing(name, side, ink), mode)
     return made
 
 

@@ -44,7 +44,7 @@ def rungs(appraisal: Appraisal, *, height: float, least_gap: float) -> tuple[Run
 
 
 def bows(appraisal: Appraisal, placed: tuple[Rung, ...]) -> tuple[Bow, ...]:
-    """Give the pairs that draw against each other, the longest boundary first."""
+    """Give the pairs that draw against each other, the longest boundary first, but lost ones last, on top of all."""
     by_letter = {rung.letter: rung for rung in placed}
     drawn = [
         pair
@@ -53,7 +53,8 @@ def bows(appraisal: Appraisal, placed: tuple[Rung, ...]) -> tuple[Bow, ...]:
     ]
     longest = max((pair.drawn_cm for pair in drawn), default=1.0)
     return tuple(
-        _bow(pair, by_letter, longest) for pair in sorted(drawn, key=lambda pair: (-pair.drawn_cm, pair.letters))
+        _bow(pair, by_letter, longest)
+        for pair in sorted(drawn, key=lambda pair: (pair.grade == "lost", -pair.drawn_cm, pair.letters))
     )
 
 

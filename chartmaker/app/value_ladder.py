@@ -28,8 +28,10 @@ AXIS_LEFT = 30
 PATCH_LEFT = 40
 PATCH = (30, 17)
 AIR = 16
-LEAST_OPENING = 12
+LEAST_OPENING = 22
 """Between the two ends of a bow, in window units."""
+GAP, MARK = 13.0, 7.5
+"""Half of the gap that breaks a bow, and of the mark in it, in window units."""
 INK = QColor(0, 0, 0)
 
 
@@ -113,7 +115,7 @@ class ValueLadder(QWidget):
         end = QPointF(low.right() + 1, low.center().y() + apart)
         span = abs(end.y() - start.y())
         room = self.width() - 14 - max(start.x(), end.x())
-        bulge = max(start.x(), end.x()) + min(room, 26 + span * 0.62) * 4 / 3
+        bulge = max(start.x(), end.x()) + min(room, 30 + span * 0.6) * 4 / 3
         path = QPainterPath(start)
         path.cubicTo(QPointF(bulge, start.y()), QPointF(bulge, end.y()), end)
         return path
@@ -121,32 +123,29 @@ class ValueLadder(QWidget):
     def _paint_bow(self, painter: QPainter, bow: Bow) -> None:
         """Draw a bow whole when clear, dashed when soft, broken with a mark when lost."""
         path = self._path(bow)
+        middle = path.pointAtPercent(0.5)
+        painter.save()
+        if bow.pair.grade == "lost":
+            painter.setClipPath(self._all_but(middle))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        # An edge in the surround's grey keeps bows that cross apart.
+        painter.setPen(QPen(shades.SURROUND, bow.thickness + 3, Qt.PenStyle.SolidLine, Qt.PenCapStyle.FlatCap))
+        painter.drawPath(path)
         pen = QPen(INK, bow.thickness, Qt.PenStyle.SolidLine, Qt.PenCapStyle.FlatCap)
         if bow.pair.grade == "soft":
             pen.setDashPattern([max(1.0, 7 / bow.thickness), max(0.6, 3.5 / bow.thickness)])
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        if bow.pair.grade != "lost":
-            painter.setPen(pen)
-            painter.drawPath(path)
-            return
-        middle = path.pointAtPercent(0.5)
-        gap = QRectF(middle.x() - 9, middle.y() - 9, 18, 18)
-        painter.save()
-        outside = QPainterPath()
-        outside.addRect(QRectF(self.rect()))
-        inside = QPainterPath()
-        inside.addEllipse(gap)
-        painter.setClipPath(outside - inside)
         painter.setPen(pen)
         painter.drawPath(path)
         painter.restore()
-        bold = painter.font()
-        bold.setBold(True)
-        painter.save()
-        painter.setFont(bold)
-        painter.setPen(INK)
-        painter.drawText(gap, Qt.AlignmentFlag.AlignCenter, "!")
-        painter.restore()
+        if bow.pair.grade == "lost":
+            _paint_mark(painter, middle)
+
+    def _all_but(self, middle: QPointF) -> QPainterPath:
+        """Give the ladder without the gap that breaks a bow."""
+        everything, gap = QPainterPath(), QPainterPath()
+        everything.addRect(QRectF(self.rect()))
+        gap.addEllipse(middle, GAP, GAP)
+        return everything - gap
 
     def words(self, bow: Bow) -> str:
         """Tell a pair as a sentence."""
@@ -182,3 +181,16 @@ class ValueLadder(QWidget):
         pairs = [self.words(bow) for bow in bows(self.document.appraisal, placed)]
         self.setAccessibleDescription(". ".join([", ".join(letters), *pairs]))
         self.update()
+
+
+def _paint_mark(painter: QPainter, middle: QPointF) -> None:
+    """Set the mark of a lost pair into the gap of its bow; other bows may pass behind it."""
+    painter.save()
+    painter.setPen(QPen(INK, 1))
+    painter.setBrush(shades.UNKNOWN)
+    painter.drawEllipse(middle, MARK, MARK)
+    font = painter.font()
+    font.setBold(True)
+    painter.setFont(font)
+    painter.drawText(QRectF(middle.x() - 9, middle.y() - 9, 18, 18), Qt.AlignmentFlag.AlignCenter, "!")
+    painter.restore()

@@ -42,8 +42,8 @@ def ink_along_the_bow(open_on, values):
     ladder = open_on(design).chart.ladder
     (bow,) = bows(ladder.document.appraisal, ladder._rungs())
     image, path = ladder.grab().toImage(), ladder._path(bow)
-    beside = QPointF(5, 0)  # clear of the mark that stands in the gap
-    places = (path.pointAtPercent(0.5) - beside, path.pointAtPercent(0.2), path.pointAtPercent(0.5))
+    beside = QPointF(0, 10.5)  # between the mark and the end of the gap
+    places = (path.pointAtPercent(0.5) + beside, path.pointAtPercent(0.2), path.pointAtPercent(0.5))
     return [image.pixelColor(place.toPoint()).lightness() for place in places]
 
 
