@@ -5,10 +5,10 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from chartmaker.knit.layout import Fabric, parents
+from chartmaker.knit.layout import STITCHES_EATEN, Fabric, parents
 from chartmaker.model.bounds import MOST_LETTERS
 from chartmaker.model.gauge import Gauge
-from chartmaker.model.stitches import EATEN, Part
+from chartmaker.model.stitches import Part
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -57,7 +57,7 @@ def _shares(fabric: Fabric, eater: NDArray[np.intp]) -> NDArray[np.float64] | No
     """Give the part of a stitch width that each eaten stitch has of its eater; None when all have the whole."""
     if not fabric.shaping.any():
         return None
-    return 1 / EATEN[fabric.shaping[eater]]
+    return 1 / STITCHES_EATEN[fabric.shaping[eater]]
 
 
 def _both_ways(flat: NDArray[np.float64]) -> NDArray[np.float64]:

@@ -8,6 +8,10 @@ from numpy.typing import NDArray
 from chartmaker.model.design import Design
 from chartmaker.model.stitches import EATEN
 
+STITCHES_EATEN: NDArray[np.intp] = np.array(EATEN, dtype=np.intp)
+"""The model's table of stitches eaten by each `Shaping`, for whole arrays of them; read-only."""
+STITCHES_EATEN.flags.writeable = False
+
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Fabric:
@@ -82,7 +86,7 @@ def parents(fabric: Fabric) -> tuple[NDArray[np.intp], NDArray[np.intp]]:
         A stitch that eats two stands twice, one that eats none not at all.
     """
     first = fabric.counts[0]
-    eats = EATEN[fabric.shaping[first:]]
+    eats = STITCHES_EATEN[fabric.shaping[first:]]
     above = np.arange(first, len(fabric.letters), dtype=np.intp)
     if all(fabric.meets[1:]):
         eater = above if not fabric.shaping[first:].any() else np.repeat(above, eats)

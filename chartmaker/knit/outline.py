@@ -27,7 +27,7 @@ def chart_width(rounds: tuple[Round, ...]) -> int:
 def _step(line: Round) -> int:
     if not line.is_shaped:
         return 0
-    eaten_before = accumulate((int(EATEN[code]) for code in line.shaping), initial=0)
+    eaten_before = accumulate((EATEN[code] for code in line.shaping), initial=0)
     moves = [
         below - stitch
         for stitch, (code, below) in enumerate(zip(line.shaping, eaten_before, strict=False))

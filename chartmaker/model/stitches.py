@@ -2,9 +2,6 @@
 
 from enum import IntEnum
 
-import numpy as np
-from numpy.typing import NDArray
-
 
 class Part(IntEnum):
     """The part that a stitch plays in its round; the round's letters say in which yarn."""
@@ -34,6 +31,5 @@ PART_SIGNS = ".x+"
 SHAPING_SIGNS = ".><^+"
 """The file's sign of each `Shaping`, by its number."""
 
-EATEN: NDArray[np.intp] = np.array([1, 2, 2, 3, 0], dtype=np.intp)
+EATEN = (1, 2, 2, 3, 0)
 """Stitches of the round below that each `Shaping` eats, by its number."""
-EATEN.flags.writeable = False

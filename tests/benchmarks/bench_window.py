@@ -35,9 +35,11 @@ window.show()
 OURS = f"""
 import sys
 from pathlib import Path
+import chartmaker.cli
+import chartmaker.appraisal
+from chartmaker.app.main import open_window
 from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QApplication
-from chartmaker.app.main import open_window
 application = QApplication([])
 window = open_window(QSettings(sys.argv[1], QSettings.Format.IniFormat), Path(sys.argv[2]))
 {SHOW}
@@ -53,6 +55,8 @@ import chartmaker.app.main, chartmaker.files.design_reading
 def measure() -> Iterator[Row]:
     """Start both turn about and compare the medians."""
     durations: dict[str, list[float]] = {BARE: [], OURS: []}
+    for script in durations:
+        _run(script + END)
     for _ in range(9):
         for script, kept in durations.items():
             start = time.perf_counter()
@@ -79,6 +83,12 @@ def measure() -> Iterator[Row]:
     )
 
 
+def _as_installed() -> dict[str, str]:
+    """Give an environment in which modules are compiled once and kept, as they are on the user's machine."""
+    kept = {name: value for name, value in os.environ.items() if name != "PYTHONDONTWRITEBYTECODE"}
+    return {**kept, "QT_QPA_PLATFORM": "offscreen"}
+
+
 def _run(script: str) -> str:
     settings = ROOT / ".benchmarks" / "settings.ini"
     settings.parent.mkdir(exist_ok=True)
@@ -90,6 +100,6 @@ def _run(script: str) -> str:
         text=True,
         check=True,
         cwd=ROOT,
-        env={**os.environ, "QT_QPA_PLATFORM": "offscreen"},
+        env=_as_installed(),
     )
     return run.stdout
