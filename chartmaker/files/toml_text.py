@@ -13,11 +13,12 @@ MOST_KEY_PARTS = 8
 """Parts of a dotted key. The formats need three; tomllib's time grows with the square of them, to hours within 8 MB."""
 
 _MARKS = {b"\xef\xbb\xbf": "UTF-8 with a byte order mark", b"\xff\xfe": "UTF-16", b"\xfe\xff": "UTF-16"}
-# Every repeat is possessive, so that each sign is looked at once however the text is made.
+# Every long repeat is possessive, so that each sign is looked at once however the text is made; the short ones with two
+# bounds are not, since Python 3.11.2, which Debian 12 has, matches those too seldom.
 _STRING_OR_COMMENT = re.compile(
     r"""
-    "{3} (?: [^"\\]++ | \\. | "(?!"") )*+ (?: "{3,5}+ | \Z )
-  | '{3} (?: [^']++ | '(?!'') )*+ (?: '{3,5}+ | \Z )
+    "{3} (?: [^"\\]++ | \\. | "(?!"") )*+ (?: "{3,5} | \Z )
+  | '{3} (?: [^']++ | '(?!'') )*+ (?: '{3,5} | \Z )
   | " (?: [^"\\\n]++ | \\[^\n] )*+ "?+
   | ' [^'\n]*+ '?+
   | \#[^\n]*+
