@@ -3,9 +3,8 @@
 from collections.abc import Iterable
 
 from chartmaker.app.chart_grid import ChartGrid
-from chartmaker.app.strokes import one_edit
 from chartmaker.model.design import Design
-from chartmaker.model.edits import Edit, reshade
+from chartmaker.model.edits import Edit, one_edit, reshade
 
 
 def fill(design: Design, grid: ChartGrid, *, rows: Iterable[int], part: int, letter: str) -> Edit | None:

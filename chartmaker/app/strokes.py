@@ -1,10 +1,10 @@
 """From the cells that a hand passed over to one edit of the design."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 
 from chartmaker.app.chart_grid import ChartGrid
 from chartmaker.model.design import Design
-from chartmaker.model.edits import Edit, ReplaceBands, ReplaceRounds, paint
+from chartmaker.model.edits import Edit, one_edit, paint
 from chartmaker.model.stitches import Part
 
 PART_WORDS = {Part.GROUND: "ground", Part.FIGURE: "figure", Part.THIRD: "third"}
@@ -23,16 +23,3 @@ def stroke_edit(design: Design, grid: ChartGrid, cells: Iterable[tuple[int, int]
             by_band.setdefault(spot.band, {})[spot.index, spot.stitch] = int(part)
     text = f"Draw {PART_WORDS[part]}"
     return one_edit(design, [paint(design, band=band, cells=found, text=text) for band, found in by_band.items()])
-
-
-def one_edit(design: Design, edits: Sequence[ReplaceRounds]) -> Edit | None:
-    """Join edits of different bands into one, so that one gesture is one step; None where they change nothing."""
-    real = [edit for edit in edits if edit.changes]
-    if not real:
-        return None
-    if len(real) == 1:
-        return real[0]
-    after = design
-    for edit in real:
-        after = edit.applied_to(after)
-    return ReplaceBands(design.bands, after.bands, real[0].text)

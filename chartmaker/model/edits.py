@@ -5,6 +5,7 @@ An edit holds what stood before as well as what comes after; applied to a design
 it raises ValueError rather than overwrite something unseen.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import Any, Protocol
 
@@ -74,7 +75,7 @@ class AssignLot:
 
 @dataclass(frozen=True, slots=True)
 class ReplaceSetting:
-    """Put another value in one field of a design that is neither bands nor colourways: hat, gauge, title."""
+    """Put another value in one field of a design: hat, gauge, title, or the order of its colourways."""
 
     field: str
     before: Any
@@ -162,6 +163,31 @@ def assign(design: Design, letter: str, lot: str | None, *, source: Palette | No
     first = (design.colourways[0] if design.colourways else Colourway("first")).assigning(letter, lot)
     text = f"Make {letter} {lot}" if lot else f"Take the lot off {letter}"
     return AssignLot((design.colourways, design.palette), ((first, *design.colourways[1:]), palette), text)
+
+
+def one_edit(design: Design, edits: Sequence[ReplaceRounds]) -> Edit | None:
+    """Join edits of different bands into one, so that one gesture is one step; None where they change nothing."""
+    real = [edit for edit in edits if edit.changes]
+    if not real:
+        return None
+    if len(real) == 1:
+        return real[0]
+    after = design
+    for edit in real:
+        after = edit.applied_to(after)
+    return ReplaceBands(design.bands, after.bands, real[0].text)
+
+
+def with_bands(design: Design, bands: Sequence[Band], text: str) -> ReplaceBands | None:
+    """Make the edit that gives a design these bands; None where it has them already.
+
+    Raises ValueError, with a sentence, where the design's rules refuse them.
+    """
+    edit = ReplaceBands(design.bands, tuple(bands), text)
+    if edit.after == edit.before:
+        return None
+    edit.applied_to(design)
+    return edit
 
 
 def _letters_for(rounds: tuple[Round, ...], index: int, *, parts_needed: int) -> str:

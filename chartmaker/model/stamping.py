@@ -1,0 +1,132 @@
+"""Motifs laid into a design, taken out of one, and made bands of their own."""
+
+import re
+import unicodedata
+from collections.abc import Collection, Iterator
+from dataclasses import replace
+
+from chartmaker.model.band import Band
+from chartmaker.model.design import Design
+from chartmaker.model.edits import ReplaceRounds, paint
+from chartmaker.model.motif import LONGEST_WORD, PLACEHOLDERS, Motif, fits
+from chartmaker.model.round import Round
+
+Cells = dict[tuple[int, int], int]
+"""The part of each cell, by index of the round in the band and index of the stitch."""
+
+
+def stamped(
+    design: Design, motif: Motif, *, band: int, at: tuple[int, int], offsets: tuple[int, ...] = ()
+) -> ReplaceRounds:
+    """Make the edit that draws a motif into a band, its first stitch at `at` (round in the band, stitch).
+
+    Only parts are written: letters stay, shaping stays, and a plain round takes a letter for its figure as `paint`
+    gives it one. See `stamp_cells` for where the motif goes.
+    """
+    cells = stamp_cells(design.bands[band], motif, at=at, offsets=offsets)
+    return paint(design, band=band, cells=cells, text=f"Stamp {motif.name}")
+
+
+def stamp_cells(band: Band, motif: Motif, *, at: tuple[int, int], offsets: tuple[int, ...] = ()) -> Cells:
+    """Give the cells that a stamp would write, for a preview too; rounds past the band's ends are left out.
+
+    Where the motif's repeat divides the band's it is tiled over it, with a tile beginning at `at`; else it stands once,
+    closing round the join. In a shaped band it stands once and stops at the wedge's edges; `offsets` are the columns at
+    which the rounds' first stitches are drawn (`knit.outline.chart_offsets`), so that its columns run true.
+    Raises ValueError where `stamp_hindrance` has something to say.
+    """
+    hindrance = stamp_hindrance(band, motif)
+    if hindrance:
+        raise ValueError(hindrance)
+    first, stitch = at
+    if not 0 <= first < len(band.rounds):
+        raise ValueError(f"the band has no round {first + 1}")
+    drawing = {
+        (first + up, across): cell for up, line in enumerate(motif.rounds) for across, cell in enumerate(line.cells)
+    }
+    within = {place: cell for place, cell in drawing.items() if place[0] < len(band.rounds)}
+    if band.is_shaped:
+        columns = offsets or (0,) * len(band.rounds)
+        return dict(_once_in_wedge(within, band, columns=columns, from_column=stitch + columns[first]))
+    repeat = len(band.rounds[0])
+    copies = repeat // motif.repeat if repeat % motif.repeat == 0 else 1
+    return {
+        (index, (stitch + across + copy * motif.repeat) % repeat): cell
+        for copy in range(copies)
+        for (index, across), cell in within.items()
+    }
+
+
+def stamp_hindrance(band: Band, motif: Motif) -> str:
+    """Say in a sentence why the motif cannot be stamped into the band; empty where it can."""
+    widest = max(map(len, band.rounds))
+    if motif.is_shaped:
+        return f"{motif.name} is shaped: lay it in as a band of its own"
+    if motif.repeat > widest:
+        return f"{motif.name} is {motif.repeat} stitches wide, the band's repeat only {widest}"
+    return ""
+
+
+def motif_from(
+    design: Design, *, band: int, rounds: range, stitches: range, name: str, taken: Collection[str] = ()
+) -> Motif:
+    """Make a motif of a block of a band: rounds by index, stitches by index, which may run over the repeat's join.
+
+    Letters become placeholders. The shaping comes along where the block is the whole repeat of every round. The id is
+    made of the name, other than those `taken`.
+    Raises ValueError where the block is empty, or reaches past the rounds or the stitches of the band.
+    """
+    lines = design.bands[band].rounds
+    if not rounds or not stitches or rounds.start < 0 or rounds.stop > len(lines):
+        raise ValueError(f"no block of rounds {rounds.start + 1} to {rounds.stop} in a band of {len(lines)}")
+    chosen = [lines[index] for index in rounds]
+    if any(line.is_shaped for line in chosen) and stitches == range(max(map(len, chosen))):
+        block = [replace(line, letters=_placeholders(line.cells)) for line in chosen]
+    else:
+        block = [_cut(line, stitches) for line in chosen]
+    return Motif(id=motif_id(name, taken), name=name, family="own", rounds=tuple(block))
+
+
+def as_band(motif: Motif, *, stitches: int, letters: str, name: str = "") -> Band:
+    """Make a band of a motif, worked as often as `stitches` of the round below hold its repeat.
+
+    `letters` play ground, figure and, where the motif has one, the third; the band takes the motif's name if given none.
+    Raises ValueError where the repeat does not divide the stitches, or there are too few letters.
+    """
+    if not fits(motif, stitches):
+        raise ValueError(f"{motif.name} repeats every {motif.repeat} stitches, which does not divide {stitches}")
+    if len(letters) < motif.parts:
+        raise ValueError(f"{motif.name} needs {motif.parts} letters, not {len(letters)}")
+    rounds = tuple(replace(line, letters=letters[: len(line.letters)]) for line in motif.rounds)
+    return Band(name=name or motif.name, times=stitches // motif.repeat, rounds=rounds)
+
+
+def motif_id(name: str, taken: Collection[str] = ()) -> str:
+    """Make an id of a name: its Latin letters without their accents and its digits, numbered where it is taken."""
+    plain = unicodedata.normalize("NFKD", name).encode("ascii", "ignore").decode().lower()
+    stem = re.sub(r"[^a-z0-9]+", "-", plain)[: LONGEST_WORD - 8].strip("-") or "motif"
+    number, chosen = 1, stem
+    while chosen in taken:
+        number += 1
+        chosen = f"{stem}-{number}"
+    return chosen
+
+
+def _once_in_wedge(
+    drawing: Cells, band: Band, *, columns: tuple[int, ...], from_column: int
+) -> Iterator[tuple[tuple[int, int], int]]:
+    for (index, across), cell in drawing.items():
+        stitch = from_column + across - columns[index]
+        if 0 <= stitch < len(band.rounds[index]):
+            yield (index, stitch), cell
+
+
+def _cut(line: Round, stitches: range) -> Round:
+    if len(stitches) > len(line):
+        raise ValueError(f"a block of {len(stitches)} stitches is wider than a round of {len(line)}")
+    cells = bytes(line.cells[stitch % len(line)] for stitch in stitches)
+    return Round(_placeholders(cells), cells)
+
+
+def _placeholders(cells: bytes) -> str:
+    return PLACEHOLDERS[: max(cells) + 1]
