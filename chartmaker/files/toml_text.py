@@ -13,18 +13,17 @@ MOST_KEY_PARTS = 8
 """Parts of a dotted key. The formats need three; tomllib's time grows with the square of them, to hours within 8 MB."""
 
 _MARKS = {b"\xef\xbb\xbf": "UTF-8 with a byte order mark", b"\xff\xfe": "UTF-16", b"\xfe\xff": "UTF-16"}
-# Every long repeat is possessive, so that each sign is looked at once however the text is made; the short ones with two
-# bounds are not, since Python 3.11.2, which Debian 12 has, matches those too seldom.
-_STRING_OR_COMMENT = re.compile(
-    r"""
-    "{3} (?: [^"\\]++ | \\. | "(?!"") )*+ (?: "{3,5} | \Z )
-  | '{3} (?: [^']++ | '(?!'') )*+ (?: '{3,5} | \Z )
-  | " (?: [^"\\\n]++ | \\[^\n] )*+ "?+
-  | ' [^'\n]*+ '?+
-  | \#[^\n]*+
-    """,
-    re.VERBOSE | re.DOTALL,
-)
+_OPENING = re.compile(r"""["]{3}|[']{3}|["']|\#""")
+# Walked match by match: before Python 3.11.5 a possessive repeat of a group could match too little, and a greedy one
+# keeps a way back for every sign of a long text.
+_ENDS = {
+    '"""': re.compile(r'\\.|("{3,5})', re.DOTALL),
+    "'''": re.compile(r"('{3,5})"),
+    '"': re.compile(r'\\[^\n]|("|(?=\n))'),
+    "'": re.compile(r"('|(?=\n))"),
+    "#": re.compile(r"((?=\n))"),
+}
+"""What may close a text or a comment, by what opened it: the first match whose group is set does."""
 _LONG_KEY = re.compile(rf"(?<![\w-])(?:[\w-]++[ \t]*+\.[ \t]*+){{{MOST_KEY_PARTS}}}")
 _PLACE = re.compile(r" \(at (?:line (\d+), column (\d+)|end of document)\)$")
 
@@ -94,16 +93,32 @@ def _too_large(where: str) -> FileRefused:
 
 
 def _refuse_long_keys(text: str, name: str) -> None:
-    structure = _STRING_OR_COMMENT.sub(_blanked, text)
+    structure = _without_texts(text)
     found = _LONG_KEY.search(structure)
     if found:
         line = structure.count("\n", 0, found.start()) + 1
         raise refusal(f"line {line}: a key has more than {MOST_KEY_PARTS} parts", where=name)
 
 
-def _blanked(found: re.Match[str]) -> str:
-    lines = "\n" * found.group().count("\n")
-    return lines if found.group().startswith("#") else "q" + lines
+def _without_texts(text: str) -> str:
+    """Give the text with a letter for each quoted text and nothing for each comment; lines stay lines."""
+    kept = []
+    position = 0
+    while opened := _OPENING.search(text, position):
+        end = _end_of(text, opened)
+        kept.append(text[position : opened.start()])
+        kept.append("" if opened.group() == "#" else "q")
+        kept.append("\n" * text.count("\n", opened.start(), end))
+        position = end
+    return "".join([*kept, text[position:]])
+
+
+def _end_of(text: str, opened: re.Match[str]) -> int:
+    """Find where what was opened is closed; at the text's end where nothing closes it."""
+    for found in _ENDS[opened.group()].finditer(text, opened.end()):
+        if found.group(1) is not None:
+            return found.end()
+    return len(text)
 
 
 def _syntax_refusal(problem: str, text: str, name: str) -> FileRefused:
