@@ -2,22 +2,13 @@
 
 from __future__ import annotations
 
-from functools import lru_cache
-from pathlib import Path
-
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QSize
 from PySide6.QtGui import QColor, QIcon, QImageReader, QPalette, QPixmap
 
+from chartmaker.files.assets import assets_folder
+
 INK = b"#202020"
 """The ink that the drawings have in their files."""
-
-
-@lru_cache
-def assets_folder() -> Path:
-    """Give the folder of assets: beside the package's modules in a wheel, at the repository's root otherwise."""
-    package = Path(__file__).resolve().parent.parent
-    inside = package / "assets"
-    return inside if inside.is_dir() else package.parent / "assets"
 
 
 def icon(name: str, palette: QPalette) -> QIcon:

@@ -10,16 +10,16 @@ from typing import Any, TypeVar
 
 from chartmaker.files.palette_reading import ids_under, palette_contents, viewing_of
 from chartmaker.files.problems import ProblemList
+from chartmaker.files.rounds_reading import rounds_of
 from chartmaker.files.table import Table
 from chartmaker.files.toml_text import plain_data, text_of_file
 from chartmaker.files.values import number, text, whole
 from chartmaker.files.versions import brought_up
 from chartmaker.model.band import Band
-from chartmaker.model.bounds import LONGEST_TEXT, MOST_ROUNDS, require_letter, require_text
+from chartmaker.model.bounds import MOST_ROUNDS, require_letter, require_text
 from chartmaker.model.design import Colourway, Design
 from chartmaker.model.gauge import Gauge, Swatch
 from chartmaker.model.hat import CastOn, Finish, Hat, Trim
-from chartmaker.model.notation import round_from_text
 from chartmaker.model.palette import Palette
 from chartmaker.model.round import Round
 from chartmaker.model.settings import Allowances, Limits
@@ -171,35 +171,7 @@ def _band(table: Table) -> Band:
     fields: dict[str, Any] = table.fields({"name": text, "times": whole, "texture": text}, required=("name", "times"))
     fields |= table.fields({"rounds": text}, required=("rounds",))
     if "rounds" in fields:
-        lines = _rounds(table, fields.pop("rounds"))
+        lines = rounds_of(table, fields.pop("rounds"), whose="a band")
         if lines:
             fields["rounds"] = lines
     return table.build(Band(name="", times=1, rounds=(_PLAIN_ROUND,)), fields)
-
-
-def _rounds(table: Table, drawing: str) -> tuple[Round, ...]:
-    lines = list(enumerate(drawing.split("\n"), start=1))
-    while lines and not lines[-1][1].strip():
-        lines.pop()
-    while lines and not lines[0][1].strip():
-        lines.pop(0)
-    if not lines:
-        table.complain("rounds", "a band has no rounds")
-    if len(lines) > MOST_ROUNDS:
-        table.complain("rounds", f"there are {len(lines)} rounds, more than {MOST_ROUNDS}")
-        return ()
-    found = []
-    for number_of_line, line in lines:
-        try:
-            found.append(_round(line))
-        except ValueError as problem:
-            table.complain("rounds", str(problem), line=number_of_line)
-    return tuple(reversed(found))
-
-
-def _round(line: str) -> Round:
-    if not line.strip():
-        raise ValueError("an empty line; a round with nothing in it does not exist")
-    if len(line) > LONGEST_TEXT:
-        raise ValueError(f"the line has {len(line)} characters, more than {LONGEST_TEXT}")
-    return round_from_text(line)

@@ -36,20 +36,6 @@ def test_an_icon_is_paler_where_it_is_disabled():
     assert made.pixmap(20, 20, icons.QIcon.Mode.Disabled).toImage() != normal
 
 
-def test_assets_inside_the_package_come_before_those_of_the_repository(tmp_path, monkeypatch):
-    package = tmp_path / "chartmaker"
-    (package / "app").mkdir(parents=True)
-    monkeypatch.setattr(icons, "__file__", str(package / "app" / "icons.py"))
-    icons.assets_folder.cache_clear()
-    try:
-        assert icons.assets_folder() == tmp_path / "assets"
-        (package / "assets").mkdir()
-        icons.assets_folder.cache_clear()
-        assert icons.assets_folder() == package / "assets"
-    finally:
-        icons.assets_folder.cache_clear()
-
-
 def test_a_missing_icon_is_empty_and_no_error():
     assert icons.drawing("no-such-icon", 20).isNull()
 
