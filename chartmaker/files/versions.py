@@ -1,6 +1,7 @@
 """Which format a file is in, which version of it, and the steps that bring an older one up to the newest.
 
 History of `chartmaker-design`: 1, the first. History of `chartmaker-palette`: 1, the first.
+History of `chartmaker-motif`: 1, the first.
 """
 
 from collections.abc import Callable, Mapping
@@ -12,7 +13,7 @@ Plain = dict[str, object]
 Steps = Mapping[int, Callable[[Plain], Plain]]
 """For each old version, the function that makes the next one of its plain data."""
 
-KINDS = {"chartmaker-design": "a design", "chartmaker-palette": "a palette"}
+KINDS = {"chartmaker-design": "a design", "chartmaker-palette": "a palette", "chartmaker-motif": "a motif"}
 """The word that each file gives as its `format`, and what a message calls it."""
 NEWEST = 1
 """The version that is written."""

@@ -68,14 +68,15 @@ def stamp_hindrance(band: Band, motif: Motif) -> str:
 
 
 def motif_from(
-    design: Design, *, band: int, rounds: range, stitches: range, name: str, taken: Collection[str] = ()
+    design: Design, *, band: int, block: tuple[range, range], name: str, taken: Collection[str] = ()
 ) -> Motif:
-    """Make a motif of a block of a band: rounds by index, stitches by index, which may run over the repeat's join.
+    """Make a motif of a block (rounds, stitches) of a band, by index; the stitches may run over the repeat's join.
 
     Letters become placeholders. The shaping comes along where the block is the whole repeat of every round. The id is
     made of the name, other than those `taken`.
     Raises ValueError where the block is empty, or reaches past the rounds or the stitches of the band.
     """
+    rounds, stitches = block
     lines = design.bands[band].rounds
     if not rounds or not stitches or rounds.start < 0 or rounds.stop > len(lines):
         raise ValueError(f"no block of rounds {rounds.start + 1} to {rounds.stop} in a band of {len(lines)}")
@@ -90,7 +91,7 @@ def motif_from(
 def as_band(motif: Motif, *, stitches: int, letters: str, name: str = "") -> Band:
     """Make a band of a motif, worked as often as `stitches` of the round below hold its repeat.
 
-    `letters` play ground, figure and, where the motif has one, the third; the band takes the motif's name if given none.
+    `letters` play ground, figure and, where the motif has one, the third; without a name the band takes the motif's.
     Raises ValueError where the repeat does not divide the stitches, or there are too few letters.
     """
     if not fits(motif, stitches):
