@@ -82,10 +82,10 @@ def motif_from(
         raise ValueError(f"no block of rounds {rounds.start + 1} to {rounds.stop} in a band of {len(lines)}")
     chosen = [lines[index] for index in rounds]
     if any(line.is_shaped for line in chosen) and stitches == range(max(map(len, chosen))):
-        block = [replace(line, letters=_placeholders(line.cells)) for line in chosen]
+        cut = [replace(line, letters=_placeholders(line.cells)) for line in chosen]
     else:
-        block = [_cut(line, stitches) for line in chosen]
-    return Motif(id=motif_id(name, taken), name=name, family="own", rounds=tuple(block))
+        cut = [_cut(line, stitches) for line in chosen]
+    return Motif(id=motif_id(name, taken), name=name, family="own", rounds=tuple(cut))
 
 
 def as_band(motif: Motif, *, stitches: int, letters: str, name: str = "") -> Band:
