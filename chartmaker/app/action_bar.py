@@ -8,11 +8,13 @@ from PySide6.QtCore import QObject, Qt
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMenu, QSizePolicy, QToolBar, QToolButton, QWidget
 
-from chartmaker.app.actions import ACTIONS, ON_A_CHIP, TOOL_BAR, WITH_TEXT, Action
+from chartmaker.app.actions import ACTIONS, ON_A_CHIP, TOOL_BAR, WITH_TEXT
 from chartmaker.app.icons import icon
+from chartmaker.app.structure_actions import ON_A_ROUND
 from chartmaker.app.words import tr
 
 if TYPE_CHECKING:
+    from chartmaker.app.action import Action
     from chartmaker.app.window import Window
 
 
@@ -28,7 +30,9 @@ class ActionBar(QObject):
         self.recolour()
         self._make_menus()
         self._fill_tool_bar(window.chart.tools)
-        window.chart.shading.row_actions = tuple(self.made[name] for name in ON_A_CHIP)
+        of_a_round = tuple(tuple(self.made[name] for name in group) for group in ON_A_ROUND)
+        window.chart.canvas.row_actions = window.chart.ledger.row_actions = of_a_round
+        window.chart.shading.row_actions = (tuple(self.made[name] for name in ON_A_CHIP),)
         self.refresh()
 
     def __getitem__(self, name: str) -> QAction:

@@ -2,50 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import TYPE_CHECKING, Literal
-
+from chartmaker.app.action import Action, on_chart
+from chartmaker.app.structure_actions import BAND_ACTIONS, ROUND_ACTIONS, SIGN_ACTIONS
 from chartmaker.model.stitches import Part
-
-if TYPE_CHECKING:
-    from collections.abc import Callable
-
-    from chartmaker.app.window import Window
-
-Where = Literal["window", "chart", "canvas"]
-
-
-def _always(_window: Window) -> bool:
-    return True
-
-
-def _on_chart(window: Window) -> bool:
-    return window.page == "chart"
-
-
-@dataclass(frozen=True, slots=True)
-class Action:
-    """One thing that can be done."""
-
-    id: str
-    menu: str
-    text: str
-    """As menus show it; & marks its key in the menu."""
-    keys: tuple[str, ...]
-    run: Callable[[Window], object]
-    enabled: Callable[[Window], bool] = _always
-    checked: Callable[[Window], bool] | None = None
-    """Set for what is on or off."""
-    where: Where = "window"
-    """Which control must have the keyboard for its key to act: single letters belong to the chart alone."""
-    icon: str = ""
-    begins_group: bool = False
-    """Whether a line stands above it in its menu."""
-
-    @property
-    def plain_text(self) -> str:
-        """Its text without marks."""
-        return self.text.replace("&", "").rstrip("…")
 
 
 def _tool(name: str, text: str, key: str, *, begins_group: bool = False) -> Action:
@@ -55,7 +14,7 @@ def _tool(name: str, text: str, key: str, *, begins_group: bool = False) -> Acti
         text,
         (key,),
         lambda window: window.chart.canvas.take_tool(name),
-        _on_chart,
+        on_chart,
         lambda window: window.chart.canvas.hand.tool.name == name,
         "canvas",
         name,
@@ -70,7 +29,7 @@ def _part(part: Part, text: str, key: str, *, begins_group: bool = False) -> Act
         text,
         (key,),
         lambda window: window.chart.canvas.take_part(part),
-        _on_chart,
+        on_chart,
         lambda window: window.chart.canvas.hand.part == part,
         "canvas",
         part.name.lower(),
@@ -85,7 +44,7 @@ def _view(view: str, text: str, key: str) -> Action:
         text,
         (key,),
         lambda window: window.show_view(view),
-        _on_chart,
+        on_chart,
         lambda window: window.chart.canvas.view == view,
         "chart",
     )
@@ -149,7 +108,7 @@ ACTIONS: tuple[Action, ...] = (
         "Choose the &letter here",
         ("Ctrl+L",),
         lambda window: window.chart.shading.choose_letter(),
-        _on_chart,
+        on_chart,
         begins_group=True,
     ),
     Action(
@@ -158,7 +117,7 @@ ACTIONS: tuple[Action, ...] = (
         "Fill up to the band's end",
         ("Ctrl+Shift+Up",),
         lambda window: window.chart.shading.fill_to_band_end(upwards=True),
-        _on_chart,
+        on_chart,
     ),
     Action(
         "shading.fill_down",
@@ -166,7 +125,7 @@ ACTIONS: tuple[Action, ...] = (
         "Fill down to the band's end",
         ("Ctrl+Shift+Down",),
         lambda window: window.chart.shading.fill_to_band_end(upwards=False),
-        _on_chart,
+        on_chart,
     ),
     Action(
         "shading.swap",
@@ -174,7 +133,7 @@ ACTIONS: tuple[Action, ...] = (
         "S&wap ground and figure",
         ("Ctrl+Shift+W",),
         lambda window: window.chart.shading.swap_here(),
-        _on_chart,
+        on_chart,
     ),
     Action(
         "shading.mirror",
@@ -182,7 +141,7 @@ ACTIONS: tuple[Action, ...] = (
         "&Mirror the shading upwards about this round",
         ("Ctrl+M",),
         lambda window: window.chart.shading.mirror_here(),
-        _on_chart,
+        on_chart,
     ),
     _tool("draw", "&Draw", "D"),
     _tool("line", "&Line", "L"),
@@ -196,10 +155,13 @@ ACTIONS: tuple[Action, ...] = (
         "Ground at the &cursor",
         ("X",),
         lambda window: window.chart.canvas.draw_ground_here(),
-        _on_chart,
+        on_chart,
         where="canvas",
         begins_group=True,
     ),
+    *SIGN_ACTIONS,
+    *ROUND_ACTIONS,
+    *BAND_ACTIONS,
     _view("shade", "&Shade", "1"),
     _view("value", "&Grey value", "2"),
     _view("symbols", "S&ymbols", "3"),
@@ -209,7 +171,7 @@ ACTIONS: tuple[Action, ...] = (
         "Zoom &in",
         ("Ctrl++", "Ctrl+="),
         lambda window: window.chart.canvas.zoom(1),
-        _on_chart,
+        on_chart,
         icon="zoom-in",
         begins_group=True,
     ),
@@ -219,7 +181,7 @@ ACTIONS: tuple[Action, ...] = (
         "Zoom &out",
         ("Ctrl+-",),
         lambda window: window.chart.canvas.zoom(-1),
-        _on_chart,
+        on_chart,
         icon="zoom-out",
     ),
     Action(
@@ -228,7 +190,7 @@ ACTIONS: tuple[Action, ...] = (
         "&Fit the whole chart",
         ("Ctrl+0",),
         lambda window: window.chart.canvas.fit(),
-        _on_chart,
+        on_chart,
         icon="fit",
     ),
     _page("lots", "&Lots", "Ctrl+1", begins_group=True),
@@ -263,6 +225,7 @@ TOOL_BAR: tuple[tuple[str, ...], ...] = (
     ("edit.undo", "edit.redo"),
     ("tool.draw", "tool.line", "tool.pick"),
     ("part.ground", "part.figure", "part.third"),
+    tuple(action.id for action in SIGN_ACTIONS),
     ("view.zoom_in", "view.zoom_out", "view.fit"),
     ("view.shade", "view.value", "view.symbols"),
 )

@@ -2,21 +2,27 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import cache
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, Qt, Signal
+from PySide6.QtCore import QEvent, QPointF, Qt, Signal
+from PySide6.QtGui import QContextMenuEvent
 
 from chartmaker.app.chart_view import ChartView
+from chartmaker.app.chosen_rounds import rows_of_band
 from chartmaker.app.hand import Hand
+from chartmaker.app.row_menu import row_menu
+from chartmaker.app.strokes import stroke_edit
 from chartmaker.app.words import tr
 from chartmaker.model.stitches import Part
 
 if TYPE_CHECKING:
-    from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QWheelEvent
+    from PySide6.QtGui import QAction, QFocusEvent, QKeyEvent, QMouseEvent, QWheelEvent
     from PySide6.QtWidgets import QWidget
 
     from chartmaker.app.open_design import OpenDesign
+    from chartmaker.model.stitches import Shaping
 
 
 @cache
@@ -42,14 +48,25 @@ class ChartCanvas(ChartView):
     """The `(row, column)` under the pointer or the cursor, or None."""
     hand_changed = Signal()
     """Another part is drawn, or another tool is held."""
+    refused = Signal(str)
+    """What could not be done, as a sentence; nothing was changed."""
 
     def __init__(self, document: OpenDesign, parent: QWidget | None = None) -> None:
         super().__init__(document, parent)
         self.hand = Hand()
         self._button = Qt.MouseButton.NoButton
+        self._frame_before, self._cursor_before = self.frame, self.current
+        """What the hand's cells refer to, and where the cursor stood, when its gesture began."""
+        self._is_choosing = False
+        """Whether rounds are being chosen among their numbers."""
+        self.row_actions: tuple[tuple[QAction, ...], ...] = ()
+        """Groups of the menu of a round."""
         self.setAccessibleName(tr("Chart"))
         self.setAccessibleDescription(
-            tr("Arrow keys move the cursor, Space or Enter draws, X draws ground, Escape drops a gesture.")
+            tr(
+                "Arrow keys move the cursor, Space or Enter draws, X draws ground, Escape drops a gesture, "
+                "Shift with up or down chooses rounds."
+            )
         )
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.viewport().setMouseTracking(True)
@@ -63,65 +80,112 @@ class ChartCanvas(ChartView):
         self.hand_changed.emit()
 
     def take_part(self, part: Part) -> None:
-        """Draw another part."""
+        """Draw another part; a hand that shapes takes up drawing."""
         self.hand.part = part
-        self.hand_changed.emit()
+        self.take_tool("draw" if self.hand.sign_held is not None else self.hand.tool.name)
+
+    def take_sign(self, sign: Shaping) -> None:
+        """Shape stitches, with this sign."""
+        self.hand.sign = sign
+        self.take_tool("shape")
 
     def drop(self) -> None:
         """Drop the gesture under way: the chart is as it was."""
         self._button = Qt.MouseButton.NoButton
+        if self.hand.is_busy:
+            self.current = self._cursor_before
         self.hand.cancel()
         self.show_design(self.document.design)
 
     def draw_ground_here(self) -> None:
         """Draw one stitch of ground at the cursor."""
-        self._begin(self.current, Part.GROUND)
-        self._finish()
+        self.drop()
+        self.document.do(stroke_edit(self.document.design, self._grid, [self.current], Part.GROUND))
 
-    def _begin(self, cell: tuple[int, int], part: Part) -> None:
-        self.hand.press(cell, part)
-        self.show_design(self.hand.preview(self.document.design, self._grid))
+    def _begin(self, cell: tuple[int, int], *, is_second: bool = False) -> None:
+        """Begin a gesture on the chart as it stands; its preview may move stitches, but not the cells it is given."""
+        self._frame_before, self._cursor_before = self.frame, self.current
+        if is_second:
+            self.hand.press_second(cell)
+        else:
+            self.hand.press(cell)
+        self._show_preview()
 
     def _go_on(self, cell: tuple[int, int]) -> None:
         self.hand.move(cell)
-        self.show_design(self.hand.preview(self.document.design, self._grid))
+        self._show_preview()
+
+    def _show_preview(self) -> None:
+        self.show_design(self.hand.preview(self.document.design, self._frame_before.grid))
 
     def _finish(self) -> None:
         self._button = Qt.MouseButton.NoButton
-        edit = self.hand.release(self.document.design, self._grid)
+        try:
+            edit = self.hand.release(self.document.design, self._frame_before.grid)
+        except ValueError as refusal:
+            self.drop()
+            self.refused.emit(str(refusal))
+            return
         if edit is None:
             self.show_design(self.document.design)
             if not self.hand.paints:
                 self.hand_changed.emit()
-        else:
-            self.document.do(edit)
+            return
+        self.document.do(edit)
+        if self.hand.landed is not None:
+            self.go_to(self._grid.row_of(self.hand.landed.band, self.hand.landed.index), self.hand.landed.stitch)
 
     # --- Qt's own events
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
-        """Begin a gesture; another button during one drops it."""
+        """Begin a gesture, or choose rounds beside the fabric; another button during a gesture drops it."""
         if self.hand.is_busy:
             self.drop()
             return
-        cell = self.frame.cell_at(event.position())
-        part = {Qt.MouseButton.LeftButton: self.hand.part, Qt.MouseButton.RightButton: self.hand.opposite}.get(
-            event.button()
-        )
-        if part is None or not self.frame.area.contains(event.position()):
+        if not self.frame.area.contains(event.position()):
+            self._press_beside(event)
             return
+        if event.button() not in (Qt.MouseButton.LeftButton, Qt.MouseButton.RightButton):
+            return
+        cell = self.frame.cell_at(event.position())
         self._button = event.button()
         self._put_cursor_under(cell)
-        self._begin(cell, part)
+        self._begin(cell, is_second=event.button() == Qt.MouseButton.RightButton)
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         """Tell what is under the pointer, and go on with a gesture."""
-        cell = self.frame.cell_at(event.position())
+        frame = self.frame
         if self._button != Qt.MouseButton.NoButton:
-            self._go_on(cell)
-        self.hovered.emit(cell if self.frame.area.contains(event.position()) else None)
+            before = self._frame_before
+            self._go_on(replace(frame, grid=before.grid).cell_at(event.position()))
+        elif self._is_choosing:
+            self.reach_to(frame.cell_at(event.position())[0])
+        self.hovered.emit(frame.cell_at(event.position()) if frame.area.contains(event.position()) else None)
+
+    def _press_beside(self, event: QMouseEvent) -> None:
+        """Choose the round at a number, more with Shift or by a drag, and a whole band at its name."""
+        row = self.frame.row_beside(event.position())
+        if row is None or (event.button() == Qt.MouseButton.RightButton and row in self.chosen):
+            return
+        if event.position().x() < self.frame.area.left():
+            self.choose(rows_of_band(self._grid, row))
+        elif event.modifiers() & Qt.KeyboardModifier.ShiftModifier:
+            self.reach_to(row)
+        else:
+            self.go_to(row, self._stitch_near())
+        self._is_choosing = event.button() == Qt.MouseButton.LeftButton
+
+    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
+        """Offer what can be done with the round: beside the fabric, where the second button draws, or by its key."""
+        if event.reason() == QContextMenuEvent.Reason.Keyboard:
+            at = self.viewport().mapToGlobal(self.frame.box(*self.current).bottomLeft().toPoint())
+            row_menu(self, self.row_actions).popup(at)
+        elif self.frame.row_beside(QPointF(event.pos())) is not None:
+            row_menu(self, self.row_actions).popup(event.globalPos())
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         """End the gesture of the button that began it."""
+        self._is_choosing = False
         if event.button() == self._button and self.hand.is_busy:
             self._finish()
 
@@ -137,8 +201,12 @@ class ChartCanvas(ChartView):
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Move the cursor, draw at it, or drop a gesture."""
         key = Qt.Key(event.key())
-        if key in moves() and not event.modifiers() & Qt.KeyboardModifier.ControlModifier:
-            self._step(*moves()[key])
+        rounds, stitches = moves().get(key, (0, 0))
+        if rounds and event.modifiers() & Qt.KeyboardModifier.ShiftModifier and not self.hand.is_busy:
+            self.reach_to(self.current[0] + rounds)
+            self.hovered.emit(self.current)
+        elif key in moves() and not event.modifiers() & Qt.KeyboardModifier.ControlModifier:
+            self._step(rounds, stitches)
         elif key in (Qt.Key.Key_Home, Qt.Key.Key_End):
             row = self.current[0]
             self.go_to(row, 0 if key == Qt.Key.Key_Home else self._grid.rows[row].length - 1)
@@ -147,6 +215,8 @@ class ChartCanvas(ChartView):
             self._draw_by_key()
         elif key == Qt.Key.Key_Escape and self.hand.is_busy:
             self.drop()
+        elif key == Qt.Key.Key_Escape and len(self.chosen) > 1:
+            self.go_to(self.current[0], self._stitch_near())
         else:
             super().keyPressEvent(event)
 
@@ -180,7 +250,7 @@ class ChartCanvas(ChartView):
         if self.hand.is_busy:
             self._finish()
             return
-        self._begin(self.current, self.hand.part)
+        self._begin(self.current)
         if self.hand.tool.name != "line":
             self._finish()
 
@@ -188,6 +258,6 @@ class ChartCanvas(ChartView):
         spot = self.spot_at(cell)
         if spot is not None:
             row = cell[0]
-            self.current = (row, self._grid.column_of(row, spot.stitch))
-            self._mark_current_row()
+            self.current, self._anchor = (row, self._grid.column_of(row, spot.stitch)), None
+            self._paint_margins_anew()
             self.cursor_moved.emit()

@@ -11,8 +11,8 @@ if TYPE_CHECKING:
     from chartmaker.app.chart_grid import ChartGrid
     from chartmaker.app.chart_scale import CellSize
 
-LEFT, TOP, RIGHT, BOTTOM = 26, 26, 40, 24
-"""Margins for band names, the heading, round numbers and stitch numbers, in window units."""
+LEFT, TOP, RIGHT, BOTTOM = 26, 26, 48, 24
+"""Margins for band names, the heading, signs and round numbers, and stitch numbers, in window units."""
 AIR = 10
 """Kept free around the fabric, in window units."""
 
@@ -84,6 +84,13 @@ class ChartFrame:
         """Give the top and the height of a row."""
         box = self.box(row, 0)
         return box.top(), box.height()
+
+    def row_beside(self, point: QPointF) -> int | None:
+        """Give the row level with a point beside the fabric; None where no round in sight is level with it."""
+        if self.area.contains(point) or not self.area.top() <= point.y() < self.area.bottom():
+            return None
+        row = self.cell_at(point)[0]
+        return row if row in self.rows_in_sight() else None
 
     def rows_in_sight(self) -> range:
         """Give the rows of which anything shows, upwards."""

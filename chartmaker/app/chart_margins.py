@@ -1,7 +1,11 @@
-"""What stands around the fabric: band names at the left, round numbers at the right, stitch numbers below."""
+"""What stands around the fabric: band names at the left, round numbers at the right, stitch numbers below.
+
+Beside the number of a round whose count does not meet stands the sign of a finding that stops the knitter.
+"""
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from itertools import groupby
 from typing import TYPE_CHECKING
 
@@ -16,9 +20,23 @@ if TYPE_CHECKING:
 
 SHORTEST_NAME = 4
 """A band's name cut shorter than this says nothing, and is left to the status bar."""
+SIGN_SIDE = 11
+"""Of the sign beside a round that does not meet, in window units; less where rows are lower."""
 
 
-def paint_margins(painter: QPainter, frame: ChartFrame, design: Design, palette: QPalette, current_row: int) -> None:
+@dataclass(frozen=True, slots=True)
+class RowMarks:
+    """What is marked among the round numbers."""
+
+    current: int
+    """The row of the cursor."""
+    chosen: range
+    """The rows that are worked on together."""
+    broken: frozenset[int]
+    """The rows that do not meet the one below."""
+
+
+def paint_margins(painter: QPainter, frame: ChartFrame, design: Design, palette: QPalette, marks: RowMarks) -> None:
     """Paint all four margins in the window's own colours."""
     width, height = frame.window
     ground, ink = palette.color(QPalette.ColorRole.Window), palette.color(QPalette.ColorRole.WindowText)
@@ -31,7 +49,7 @@ def paint_margins(painter: QPainter, frame: ChartFrame, design: Design, palette:
         painter.fillRect(strip, ground)
     painter.setPen(ink)
     _paint_heading(painter, frame, ink)
-    _paint_round_numbers(painter, frame, palette, current_row)
+    _paint_round_numbers(painter, frame, palette, marks)
     _paint_stitch_numbers(painter, frame)
     _paint_band_names(painter, frame, design)
 
@@ -55,7 +73,7 @@ def _paint_heading(painter: QPainter, frame: ChartFrame, ink: QColor) -> None:
     painter.setPen(ink)
 
 
-def _paint_round_numbers(painter: QPainter, frame: ChartFrame, palette: QPalette, current_row: int) -> None:
+def _paint_round_numbers(painter: QPainter, frame: ChartFrame, palette: QPalette, marks: RowMarks) -> None:
     width = frame.window[0]
     step = _number_step(frame.cell.height(), QFontMetricsF(painter.font()).height() - 3)
     painter.save()
@@ -63,16 +81,28 @@ def _paint_round_numbers(painter: QPainter, frame: ChartFrame, palette: QPalette
     for row in frame.rows_in_sight():
         top, height = frame.row_span(row)
         middle = QRectF(width - RIGHT + 2, top + height / 2 - 9, RIGHT - 8, 18)
-        if row == current_row:
-            mark = QRectF(width - RIGHT + 2, top + height / 2 - 8, RIGHT - 4, 16)
-            painter.fillRect(mark, palette.color(QPalette.ColorRole.Highlight))
-            painter.setPen(palette.color(QPalette.ColorRole.HighlightedText))
-        elif (row + 1) % step or abs(row - current_row) * height < 12:
-            continue
-        else:
-            painter.setPen(palette.color(QPalette.ColorRole.WindowText))
-        painter.drawText(middle, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, str(row + 1))
+        is_marked = row == marks.current or (len(marks.chosen) > 1 and row in marks.chosen)
+        if is_marked:
+            reach = max(height, 16) if row == marks.current else height
+            strip = QRectF(width - RIGHT + 2, top + (height - reach) / 2, RIGHT - 4, reach)
+            painter.fillRect(strip, palette.color(QPalette.ColorRole.Highlight))
+        role = QPalette.ColorRole.HighlightedText if is_marked else QPalette.ColorRole.WindowText
+        painter.setPen(palette.color(role))
+        if row == marks.current or not ((row + 1) % step or abs(row - marks.current) * height < 12):
+            painter.drawText(middle, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, str(row + 1))
+        if row in marks.broken:
+            _paint_stop(painter, QPointF(width - RIGHT + 9, top + height / 2), min(SIGN_SIDE, max(5, height - 2)))
     painter.restore()
+
+
+def _paint_stop(painter: QPainter, middle: QPointF, side: float) -> None:
+    """Draw the sign of what cannot be knitted, a filled square with a bar left bare, in the pen's colour."""
+    ink = painter.pen().color()
+    half, bar = side / 2, max(1.0, side / 6)
+    painter.fillRect(QRectF(middle.x() - half, middle.y() - half, side, half - bar), ink)
+    painter.fillRect(QRectF(middle.x() - half, middle.y() + bar, side, half - bar), ink)
+    for x in (middle.x() - half, middle.x() + half - bar):
+        painter.fillRect(QRectF(x, middle.y() - half, bar, side), ink)
 
 
 def _paint_stitch_numbers(painter: QPainter, frame: ChartFrame) -> None:

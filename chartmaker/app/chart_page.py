@@ -7,10 +7,12 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QScrollBar, QSplitter, QToolBar, QVBoxLayout, QWidget
 
+from chartmaker.app.band_strip import BandStrip
 from chartmaker.app.chart_canvas import ChartCanvas
 from chartmaker.app.ledger_column import LedgerColumn
 from chartmaker.app.letters_list import LettersList
 from chartmaker.app.shading_column import ShadingColumn
+from chartmaker.app.structure_desk import StructureDesk
 from chartmaker.app.value_ladder import ValueLadder
 from chartmaker.app.words import tr
 
@@ -28,6 +30,8 @@ class ChartPage(QWidget):
         super().__init__(parent)
         self.document = document
         self.canvas = ChartCanvas(document)
+        self.structure = StructureDesk(self.canvas)
+        self.band = BandStrip(self.canvas, self.structure)
         self.shading = ShadingColumn(self.canvas)
         self.ledger = LedgerColumn(self.canvas)
         self.ladder = ValueLadder(document)
@@ -38,6 +42,7 @@ class ChartPage(QWidget):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
         layout.addWidget(self.tools)
+        layout.addWidget(self.band)
         layout.addWidget(self._columns(), 1)
 
     def show_view(self, view: str) -> None:

@@ -12,9 +12,11 @@ from PySide6.QtWidgets import QAbstractScrollArea, QWidget
 from chartmaker.app import shades
 from chartmaker.app.chart_frame import ChartFrame
 from chartmaker.app.chart_grid import ChartGrid, Spot, laid_out, laid_out_anew
-from chartmaker.app.chart_margins import paint_margins
+from chartmaker.app.chart_margins import RowMarks, paint_margins
 from chartmaker.app.chart_scale import cell_sizes
+from chartmaker.app.chosen_rounds import run_between
 from chartmaker.app.fabric_painter import FabricPainter, Look
+from chartmaker.model.counts import rounds_not_meeting
 
 if TYPE_CHECKING:
     from chartmaker.app.open_design import OpenDesign
@@ -37,7 +39,10 @@ class ChartView(QAbstractScrollArea):
         self.current = (0, 0)
         """The round and stitch that the cursor is on, as chart coordinates."""
         self.view = "shade"
+        self._anchor: int | None = None
+        """The row where choosing a run of rounds began; None while the cursor's round alone is chosen."""
         self._shown = document.design
+        self._broken = rounds_not_meeting(document.design)
         self._grid = laid_out(document.design)
         self._sizes = cell_sizes(document.design.gauge)
         self._size = self._sizes[len(self._sizes) // 2]
@@ -75,11 +80,33 @@ class ChartView(QAbstractScrollArea):
         """Give the stitch shown at chart coordinates."""
         return self._grid.spot(*cell)
 
+    @property
+    def chosen(self) -> range:
+        """The rows that are worked on together: the cursor's, or a run within a band that ends there."""
+        return run_between(self._grid, self._anchor, self.current[0])
+
     def go_to(self, row: int, stitch: int = 0) -> None:
         """Make a stitch of the live repeat the current one, and bring it into sight."""
         row = min(max(row, 0), len(self._grid.rows) - 1)
         stitch = min(max(stitch, 0), self._grid.rows[row].length - 1)
         self._move_cursor((row, self._grid.column_of(row, stitch)))
+
+    def choose(self, rows: range) -> None:
+        """Choose a run of rounds, the cursor in the last of them at the stitch where it is."""
+        self._anchor = None
+        self.go_to(rows[0], self._stitch_near())
+        self.reach_to(rows[-1])
+
+    def reach_to(self, row: int) -> None:
+        """Choose the rounds from where choosing began, or the cursor's, to a row, as far as the band goes."""
+        anchor = self.current[0] if self._anchor is None else self._anchor
+        run = run_between(self._grid, anchor, min(max(row, 0), len(self._grid.rows) - 1))
+        row = run.start if anchor != run.start else run.stop - 1
+        self._move_cursor((row, self._grid.column_of(row, 0)), anchor=anchor)
+
+    def _stitch_near(self) -> int:
+        row, column = self.current
+        return column - self._grid.rows[row].offset if row < len(self._grid.rows) else 0
 
     # --- what is shown
 
@@ -152,12 +179,17 @@ class ChartView(QAbstractScrollArea):
     def show_design(self, design: Design) -> None:
         """Show a design, or what a gesture would make of it, repainting only the rows that differ."""
         before, self._shown = self._shown, design
+        broken = self._broken
+        if before.bands is not design.bands:
+            self._broken = rounds_not_meeting(design)
         self._grid, rows = laid_out_anew(self._grid, before, self._shown)
         if before.gauge != self._shown.gauge:
             nearest = self._size.width
             self._sizes = cell_sizes(self._shown.gauge)
             self._size = min(self._sizes, key=lambda size: abs(size.width - nearest))
             rows = None
+        if rows is not None and (broken != self._broken or _names(before) != _names(design)):
+            self._paint_margins_anew()
         if rows == ():
             return
         self._painter.take(self._grid, self._painter.look)
@@ -176,6 +208,8 @@ class ChartView(QAbstractScrollArea):
 
     def _start_over(self) -> None:
         self._shown = self.document.design
+        self._broken = rounds_not_meeting(self._shown)
+        self._anchor = None
         self._grid = laid_out(self._shown)
         self._sizes = cell_sizes(self._shown.gauge)
         self._size = self._sizes[len(self._sizes) // 2]
@@ -213,9 +247,13 @@ class ChartView(QAbstractScrollArea):
         painter = QPainter(picture)
         painter.setFont(self.font())
         self._paint_fabric(painter, frame, frame.area)
-        paint_margins(painter, frame, self._shown, self.palette(), self.current[0])
+        paint_margins(painter, frame, self._shown, self.palette(), self._row_marks)
         painter.end()
         return picture
+
+    @property
+    def _row_marks(self) -> RowMarks:
+        return RowMarks(self.current[0], self.chosen, self._broken)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Blit the kept picture, and draw the cursor on it."""
@@ -230,28 +268,27 @@ class ChartView(QAbstractScrollArea):
         self._paint_cursor(painter)
 
     def _paint_cursor(self, painter: QPainter) -> None:
-        """Draw a black and a white line round the current cell, to show on any shade."""
-        frame = self.frame
-        box = frame.box(*self.current)
+        """Draw a line round the current cell, and one round the rounds chosen with it."""
+        frame, rows = self.frame, self.chosen
         painter.setClipRect(frame.area)
-        reach = 2 if self.hasFocus() else 1
-        for grow, colour in ((reach, QColor(255, 255, 255)), (reach + 1, QColor(0, 0, 0))):
-            painter.setPen(colour)
-            painter.drawRect(box.adjusted(-grow, -grow, grow - 1, grow - 1).toAlignedRect().adjusted(0, 0, -1, -1))
+        if len(rows) > 1:
+            width = self._grid.rows[rows[0]].width
+            _outline(painter, frame.box(rows[-1], width - 1).united(frame.box(rows[0], 0)), 1)
+        _outline(painter, frame.box(*self.current), 2 if self.hasFocus() else 1)
 
-    def _move_cursor(self, cell: tuple[int, int]) -> None:
+    def _move_cursor(self, cell: tuple[int, int], *, anchor: int | None = None) -> None:
         """Put the cursor on a cell, and scroll no further than needed to show it."""
-        self.current = cell
+        self.current, self._anchor = cell, anchor
         self._scroll_to(cell)
-        self._mark_current_row()
+        self._paint_margins_anew()
         self.cursor_moved.emit()
 
-    def _mark_current_row(self) -> None:
-        """Bring the mark among the round numbers up to date; the fabric stays as it is."""
+    def _paint_margins_anew(self) -> None:
+        """Bring names and marks beside the fabric up to date; the fabric stays as it is."""
         if not self._picture.isNull():
             painter = QPainter(self._picture)
             painter.setFont(self.font())
-            paint_margins(painter, self.frame, self._shown, self.palette(), self.current[0])
+            paint_margins(painter, self.frame, self._shown, self.palette(), self._row_marks)
             painter.end()
         self.viewport().update()
 
@@ -268,6 +305,7 @@ class ChartView(QAbstractScrollArea):
                 bar.setValue(bar.value() + round(high - end))
 
     def _keep_cursor_inside(self) -> None:
+        self._anchor = None
         row = min(self.current[0], len(self._grid.rows) - 1)
         at = self._grid.rows[row]
         self.current = (row, min(max(self.current[1], at.offset), at.offset + at.length - 1))
@@ -297,3 +335,15 @@ class ChartView(QAbstractScrollArea):
         super().changeEvent(event)
         if event.type() in (QEvent.Type.PaletteChange, QEvent.Type.FontChange) and hasattr(self, "_picture"):
             self._repaint_all()
+
+
+def _outline(painter: QPainter, box: QRectF, reach: int) -> None:
+    """Draw a black and a white line round a box, to show on any shade."""
+    for grow, colour in ((reach, QColor(255, 255, 255)), (reach + 1, QColor(0, 0, 0))):
+        painter.setPen(colour)
+        painter.drawRect(box.adjusted(-grow, -grow, grow - 1, grow - 1).toAlignedRect().adjusted(0, 0, -1, -1))
+
+
+def _names(design: Design) -> list[tuple[str, int]]:
+    """Give what the margin tells of the bands."""
+    return [(band.name, band.times) for band in design.bands]

@@ -1,15 +1,15 @@
-"""The hand at the chart: which tool it holds, which part it draws, and what the gesture under way would do. No Qt."""
+"""The hand at the chart: its tool, the part or sign that it draws, and what the gesture under way would do. No Qt."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from chartmaker.app.strokes import stroke_edit
-from chartmaker.app.tools import Cell, DrawTool, LineTool, PickTool, Tool
-from chartmaker.model.stitches import Part
+from chartmaker.app.strokes import sign_edit, stroke_edit
+from chartmaker.app.tools import Cell, DrawTool, LineTool, PickTool, ShapeTool, Tool
+from chartmaker.model.stitches import Part, Shaping
 
 if TYPE_CHECKING:
-    from chartmaker.app.chart_grid import ChartGrid
+    from chartmaker.app.chart_grid import ChartGrid, Spot
     from chartmaker.model.design import Design
     from chartmaker.model.edits import Edit
 
@@ -18,11 +18,17 @@ class Hand:
     """Turns presses, moves and releases on cells into one edit a gesture."""
 
     def __init__(self) -> None:
-        self._tools: dict[str, Tool] = {tool.name: tool for tool in (DrawTool(), LineTool(), PickTool())}
+        tools: tuple[Tool, ...] = (DrawTool(), LineTool(), PickTool(), ShapeTool())
+        self._tools = {tool.name: tool for tool in tools}
         self.tool: Tool = self._tools["draw"]
         self.part = Part.FIGURE
         """What it draws unless told otherwise."""
+        self.sign = Shaping.K2TOG
+        """What the shaping tool makes of a stitch."""
+        self.landed: Spot | None = None
+        """Where the stitch stands that was shaped last; None after any other gesture."""
         self._part_now = Part.FIGURE
+        self._sign_now = Shaping.K2TOG
         self._cells: tuple[Cell, ...] = ()
 
     def take(self, name: str) -> None:
@@ -41,13 +47,24 @@ class Hand:
         return self.tool.name != "pick"
 
     @property
+    def sign_held(self) -> Shaping | None:
+        """The sign that its tool would set; None where its tool sets none."""
+        return self.sign if self.tool.name == "shape" else None
+
+    @property
     def opposite(self) -> Part:
         """What the second button draws: ground, or figure where ground is what the first draws."""
         return Part.FIGURE if self.part == Part.GROUND else Part.GROUND
 
-    def press(self, cell: Cell, part: Part) -> None:
-        """Begin a gesture that draws `part`."""
-        self._part_now = part
+    def press(self, cell: Cell, part: Part | None = None) -> None:
+        """Begin a gesture, with the part and the sign that it holds unless it is told a part."""
+        self._part_now = self.part if part is None else part
+        self._sign_now = self.sign
+        self._cells = self.tool.press(cell)
+
+    def press_second(self, cell: Cell) -> None:
+        """Begin a gesture of the second button, which takes back: it draws ground, and makes a stitch plain."""
+        self._part_now, self._sign_now = self.opposite, Shaping.PLAIN
         self._cells = self.tool.press(cell)
 
     def move(self, cell: Cell) -> None:
@@ -55,21 +72,35 @@ class Hand:
         self._cells = self.tool.move(cell)
 
     def preview(self, design: Design, grid: ChartGrid) -> Design:
-        """Give the design as it would be if the hand let go now."""
-        edit = stroke_edit(design, grid, self._cells, self._part_now) if self.paints else None
+        """Give the design as it would be if the hand let go now; as it is where that would be refused."""
+        try:
+            edit, _ = self._made_of(self._cells, design, grid)
+        except ValueError:
+            return design
         return edit.applied_to(design) if edit else design
 
     def release(self, design: Design, grid: ChartGrid) -> Edit | None:
-        """End the gesture with its edit; None where nothing changes. A pick takes up the stitch's part instead."""
+        """End the gesture with its edit; None where nothing changes. A pick takes up the stitch's part instead.
+
+        Raises ValueError, with a sentence, for a sign that the round has no stitch to spare for.
+        """
         cells = self.tool.release()
         self._cells = ()
-        if self.paints:
-            return stroke_edit(design, grid, cells, self._part_now)
+        if not self.paints:
+            self._pick(cells, design, grid)
+        edit, self.landed = self._made_of(cells, design, grid)
+        return edit
+
+    def _made_of(self, cells: tuple[Cell, ...], design: Design, grid: ChartGrid) -> tuple[Edit | None, Spot | None]:
+        if self.tool.name == "shape":
+            return sign_edit(design, grid, cells, self._sign_now) or (None, None)
+        return (stroke_edit(design, grid, cells, self._part_now) if self.paints else None), None
+
+    def _pick(self, cells: tuple[Cell, ...], design: Design, grid: ChartGrid) -> None:
         for row, column in cells:
             spot = grid.spot(row, column)
             if spot is not None:
                 self.part = Part(design.bands[spot.band].rounds[spot.index].cells[spot.stitch])
-        return None
 
     def cancel(self) -> None:
         """Drop the gesture."""

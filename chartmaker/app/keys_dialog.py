@@ -12,8 +12,11 @@ from chartmaker.app.words import tr
 OTHER_KEYS = (
     ("Chart", "Move the cursor", "Arrows, Page Up, Page Down, Home, End"),
     ("Chart", "Draw at the cursor; begin and end a line", "Space or Enter"),
-    ("Chart", "Drop the gesture", "Escape"),
-    ("Chart", "Draw ground with the mouse", "Right button"),
+    ("Chart", "Drop the gesture, or the choice of rounds", "Escape"),
+    ("Chart", "Draw ground, or make a stitch plain, with the mouse", "Right button"),
+    ("Chart", "Choose a run of rounds", "Shift and up or down, or drag over round numbers"),
+    ("Chart", "What can be done with the rounds chosen", "Menu, or right button on a round number"),
+    ("Band", "Take a field and go back to the chart; leave it as it was", "Enter; Escape"),
     ("Chart", "Zoom at the pointer", "Ctrl and wheel"),
     ("Shading", "Move among the chips", "Arrows"),
     ("Shading", "Set the letter of a chip", "A to Z"),

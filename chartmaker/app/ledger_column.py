@@ -97,7 +97,7 @@ class LedgerColumn(RoundColumn):
         entry = self.document.appraisal.rounds[row]
         parts = [tr("Round {0} of {1}, {2} stitches").format(entry.number, entry.band_name, entry.stitches)]
         if not entry.meets:
-            parts.append(tr("! does not meet the round below"))
+            parts.append(self._break_words(row))
         if entry.grade == "plain":
             parts.append(tr("plain, one letter"))
         elif entry.value_difference is not None and entry.value_difference_low is not None:
@@ -116,6 +116,13 @@ class LedgerColumn(RoundColumn):
             )
         return "; ".join(parts) + "."
 
+    def _break_words(self, row: int) -> str:
+        """Tell by how much a round misses the one below."""
+        fabric = self.document.appraisal.fabric
+        if row == 0:
+            return tr("! shaped, though only the cast-on lies below")
+        return tr("! eats {0} stitches, the round below has {1}").format(fabric.eaten[row], fabric.counts[row - 1])
+
     def event(self, event: QEvent) -> bool:
         """Tell the round under the pointer."""
         if isinstance(event, QHelpEvent):
@@ -126,10 +133,20 @@ class LedgerColumn(RoundColumn):
         return super().event(event)
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
-        """Make the round under the pointer the current one."""
+        """Make the round under the pointer the current one; with Shift, choose all from the current one to it."""
         row = self.row_at(event.position().y())
-        if row is not None:
+        if row is None or (event.button() == Qt.MouseButton.RightButton and row in self.canvas.chosen):
+            return
+        if event.modifiers() & Qt.KeyboardModifier.ShiftModifier:
+            self.canvas.reach_to(row)
+        else:
             self.canvas.go_to(row)
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        """Choose the rounds that the pointer is dragged over."""
+        row = self.row_at(event.position().y())
+        if row is not None and event.buttons() & Qt.MouseButton.LeftButton:
+            self.canvas.reach_to(row)
 
     def _describe(self) -> None:
         row = self.canvas.current[0]

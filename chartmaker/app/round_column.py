@@ -5,11 +5,12 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QWheelEvent
+from PySide6.QtGui import QAction, QContextMenuEvent, QPainter, QPaintEvent, QPalette, QWheelEvent
 from PySide6.QtWidgets import QWidget
 
 from chartmaker.app.chart_frame import TOP
 from chartmaker.app.fabric_painter import SMALLEST_LINES_PX
+from chartmaker.app.row_menu import row_menu
 
 if TYPE_CHECKING:
     from chartmaker.app.chart_canvas import ChartCanvas
@@ -31,6 +32,8 @@ class RoundColumn(QWidget):
         self.document = canvas.document
         self._frame_now: ChartFrame | None = None
         """The frame while painting, so that it is not made anew for every entry."""
+        self.row_actions: tuple[tuple[QAction, ...], ...] = ()
+        """Groups of the menu of a round."""
         for signal in (canvas.view_moved, canvas.cursor_moved, self.document.appraised, self.document.edited):
             signal.connect(self.update)
 
@@ -58,10 +61,10 @@ class RoundColumn(QWidget):
         self._frame_now = frame = self.canvas.frame
         painter.setClipRect(QRectF(0, TOP, self.width(), frame.area.height()))
         rows = frame.rows_in_sight()
-        if self.canvas.current[0] in rows:
-            mark = self.palette().color(QPalette.ColorRole.Highlight)
-            mark.setAlpha(46)
-            painter.fillRect(self.row_box(self.canvas.current[0]), mark)
+        mark = self.palette().color(QPalette.ColorRole.Highlight)
+        mark.setAlpha(46)
+        for row in {self.canvas.current[0], *self.canvas.chosen}.intersection(rows):
+            painter.fillRect(self.row_box(row), mark)
         step = 1 if frame.cell.height() >= SMALLEST_LINES_PX else 2
         for row in rows[::step]:
             self.paint_row(painter, row, self.row_box(row))
@@ -70,3 +73,7 @@ class RoundColumn(QWidget):
     def wheelEvent(self, event: QWheelEvent) -> None:
         """Scroll the chart, and with it this column."""
         self.canvas.verticalScrollBar().event(event)
+
+    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
+        """Offer what can be done with the current round, or the run that is chosen."""
+        row_menu(self, self.row_actions).popup(event.globalPos())

@@ -5,8 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QRectF, Qt
-from PySide6.QtGui import QAction, QContextMenuEvent, QKeyEvent, QMouseEvent, QPainter, QPalette, QPen
-from PySide6.QtWidgets import QMenu, QWidget
+from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPalette, QPen
 
 from chartmaker.app.letter_menu import ALPHABET, letter_menu, patch
 from chartmaker.app.round_column import LOWEST_TEXT, RoundColumn
@@ -16,6 +15,8 @@ from chartmaker.app.signs import letter_marks
 from chartmaker.app.words import tr
 
 if TYPE_CHECKING:
+    from PySide6.QtWidgets import QWidget
+
     from chartmaker.app.chart_canvas import ChartCanvas
     from chartmaker.model.edits import Edit
     from chartmaker.sheets.marks import Mark
@@ -37,8 +38,6 @@ class ShadingColumn(RoundColumn):
         self._drag: tuple[int, int] | None = None
         """Row and part where a drag began."""
         self._drag_to = 0
-        self.row_actions: tuple[QAction, ...] = ()
-        """Shown in the menu of a chip."""
         self.setAccessibleName(tr("Shading of the rounds"))
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setToolTip(
@@ -182,13 +181,6 @@ class ShadingColumn(RoundColumn):
         if self._drag is None:
             return None
         return self._fill_edit(self._dragged_rows(), self._drag[1], self.letter_at(*self._drag))
-
-    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
-        """Offer what can be done with the current chip."""
-        menu = QMenu(self)
-        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        menu.addActions(self.row_actions)
-        menu.popup(event.globalPos())
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Move among the chips, set or fill letters, or drop a drag."""

@@ -112,10 +112,10 @@ class LineTool:
         return () if self._ends is None else cells_between(*self._ends)
 
 
-class PickTool:
-    """Paints nothing: where it lets go, the part of that stitch becomes the one that the hand draws."""
+class OneStitchTool:
+    """Acts on the one stitch where it lets go."""
 
-    name = "pick"
+    name = ""
 
     def __init__(self) -> None:
         self._cell: Cell | None = None
@@ -128,16 +128,17 @@ class PickTool:
     def press(self, cell: Cell) -> tuple[Cell, ...]:
         """Begin at a cell."""
         self._cell = cell
-        return ()
+        return (cell,)
 
     def move(self, cell: Cell) -> tuple[Cell, ...]:
         """Move on to a cell."""
-        if self._cell is not None:
-            self._cell = cell
-        return ()
+        if self._cell is None:
+            return ()
+        self._cell = cell
+        return (cell,)
 
     def release(self) -> tuple[Cell, ...]:
-        """End, with the one cell picked."""
+        """End, with the one cell."""
         cells = () if self._cell is None else (self._cell,)
         self.cancel()
         return cells
@@ -145,3 +146,25 @@ class PickTool:
     def cancel(self) -> None:
         """Forget the gesture."""
         self._cell = None
+
+
+class PickTool(OneStitchTool):
+    """Paints nothing: the part of the stitch where it lets go becomes the one that the hand draws."""
+
+    name = "pick"
+
+    def press(self, cell: Cell) -> tuple[Cell, ...]:
+        """Begin at a cell; there is nothing to preview."""
+        super().press(cell)
+        return ()
+
+    def move(self, cell: Cell) -> tuple[Cell, ...]:
+        """Move on to a cell."""
+        super().move(cell)
+        return ()
+
+
+class ShapeTool(OneStitchTool):
+    """Gives the stitch where it lets go the shaping sign that the hand holds."""
+
+    name = "shape"

@@ -28,7 +28,7 @@ from chartmaker.app.chart_page import ChartPage
 from chartmaker.app.chart_words import stitch_words
 from chartmaker.app.colourway_box import ColourwayBox
 from chartmaker.app.filing import Filing
-from chartmaker.app.findings_strip import HEIGHT, FindingsStrip
+from chartmaker.app.findings_strip import HEIGHT, FindingsStrip, sentence
 from chartmaker.app.page_frame import PageFrame
 from chartmaker.app.questions import Questions
 from chartmaker.app.words import tr
@@ -233,6 +233,7 @@ class Window(QMainWindow):
         document.replaced.connect(self._show_title)
         canvas.hovered.connect(self._tell_stitch)
         canvas.hand_changed.connect(self.actions_made.refresh)
+        canvas.refused.connect(lambda text: self.statusBar().showMessage(sentence(text), 8000))
         self.findings.list.currentItemChanged.connect(lambda _now, _before: self.actions_made.refresh())
 
     def _follow(self) -> None:
