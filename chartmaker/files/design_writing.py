@@ -1,9 +1,11 @@
 """Designs to their files: keys in the order of the format, so that two versions of a file can be compared by eye."""
 
 from dataclasses import asdict, replace
+from functools import lru_cache
 from pathlib import Path
 
 from chartmaker.files.design_reading import TRIM_SIZE_KEYS, design_from_text
+from chartmaker.files.fingerprint import Fingerprint
 from chartmaker.files.palette_writing import contents_data, viewing_data
 from chartmaker.files.saving import save_checked
 from chartmaker.files.toml_writing import toml_from
@@ -13,17 +15,19 @@ from chartmaker.model.design import Colourway, Design
 from chartmaker.model.gauge import Gauge, Swatch
 from chartmaker.model.hat import Hat, Trim
 from chartmaker.model.notation import rounds_to_text
+from chartmaker.model.palette import Palette
 from chartmaker.model.settings import Allowances, Limits
 
 Plain = dict[str, object]
 
 
-def save_design(design: Design, path: Path) -> None:
-    """Write a design to its file, which keeps its last good copy beside it.
+def save_design(design: Design, path: Path, *, expected: Fingerprint | None = None) -> Fingerprint:
+    """Write a design to its file, which keeps its last good copy beside it; give the file's new fingerprint.
 
-    Raises UserProblem, and leaves the file as it was, where that cannot be done.
+    Raises UserProblem where that cannot be done, and ChangedMeanwhile where something else has changed or removed the
+    file since its fingerprint was `expected` (None overwrites whatever is there); both leave the file as it was.
     """
-    save_checked(_as_filed(design), path, write=design_to_text, read=design_from_text)
+    return save_checked(_as_filed(design), path, write=design_to_text, read=design_from_text, expected=expected)
 
 
 def design_to_text(design: Design) -> str:
@@ -42,7 +46,14 @@ def design_to_text(design: Design) -> str:
         **({"colourways": [_colourway(each) for each in design.colourways]} if design.colourways else {}),
         "bands": [_band(band) for band in design.bands],
     }
-    return toml_from(opening | sections | contents_data(design.palette))
+    contents = _contents_text(design.palette)
+    return "\n".join(filter(None, (toml_from(opening | sections), contents)))
+
+
+@lru_cache(maxsize=2)
+def _contents_text(palette: Palette) -> str:
+    """Write the copies of yarns, baths and lots: most of a file, and the same from one edit to the next as a rule."""
+    return toml_from(contents_data(palette))
 
 
 def _as_filed(design: Design) -> Design:

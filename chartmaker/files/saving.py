@@ -2,6 +2,7 @@
 
 The new text goes into a file beside the old one and is forced to the disk; the old file is given a second name,
 `NAME.before`; then the new file takes the old one's place in one step. At every moment the name holds a whole file.
+What something else has written there meanwhile is not overwritten unless the caller says so.
 """
 
 import errno
@@ -9,16 +10,23 @@ import os
 import secrets
 import shutil
 import stat
+import time
+import zlib
 from collections.abc import Callable
 from contextlib import suppress
+from dataclasses import dataclass
 from pathlib import Path
 from typing import TypeVar
 
+from chartmaker.files.fingerprint import Fingerprint, fingerprint_from, require_unchanged
 from chartmaker.files.problems import UserProblem
 from chartmaker.files.toml_text import MOST_BYTES
 
 BEFORE = ".before"
 """Added to a file's name for the copy that stood there before the last save."""
+_NEW = ".new"
+_ABANDONED_S = 3600
+"""A half-written file of this age was left by a program that was killed."""
 
 _T = TypeVar("_T")
 
@@ -69,32 +77,48 @@ class Disk:
 
 
 def save_checked(
-    thing: _T, path: Path, *, write: Callable[[_T], str], read: Callable[[str, str], _T], disk: Disk | None = None
-) -> None:
-    """Save a value as text, once that text was read back and gave the same value.
+    thing: _T,
+    path: Path,
+    *,
+    write: Callable[[_T], str],
+    read: Callable[[str, str], _T],
+    expected: Fingerprint | None = None,
+) -> Fingerprint:
+    """Save a value as text, once that text was read back and gave the same value; give the file's new fingerprint.
 
-    Raises UserProblem where it cannot be written, or could not be opened again; the file is then as it was.
+    Raises UserProblem where it cannot be written, or could not be opened again, and ChangedMeanwhile where the file is
+    not as `expected`; the file is then as it was.
     """
     text, where = write(thing), str(path)
     data = _encoded(text, where)
     if read(text, where) != thing:
         raise UserProblem("what would be written does not read back the same, so nothing was saved", where=where)
-    write_safely(path, data, disk=disk)
+    return write_safely(path, data, expected=expected)
 
 
-def write_safely(path: Path, data: bytes, *, keep_previous: bool = True, disk: Disk | None = None) -> None:
+def write_safely(
+    path: Path,
+    data: bytes,
+    *,
+    keep_previous: bool = True,
+    expected: Fingerprint | None = None,
+    disk: Disk | None = None,
+) -> Fingerprint:
     """Put these bytes into a file, in one step; with `keep_previous`, what stood there stays as `NAME.before`.
 
     A link is followed to its file, the file's permissions stay, and bytes that stand there already are left alone.
-    Raises UserProblem, and leaves the file as it was, where any step fails.
+    Gives the fingerprint of the file as it is then. Raises ChangedMeanwhile where the file is not as `expected` (None
+    is whatever it may be), UserProblem where any step fails; both leave the file as it was.
     """
     disk = disk or Disk()
     try:
         target = path.resolve()
-        mode = _mode_of(target)
-        if mode is not None and target.read_bytes() == data:
-            return
-        _replace(target, data, mode=mode, keep_previous=keep_previous, disk=disk)
+        old = _Old(target, _mode_of(target), expected)
+        if old.mode is not None and target.read_bytes() == data:
+            return fingerprint_from(target.stat(), data)
+        old.require_expected()
+        _replace(old, data, keep_previous=keep_previous, disk=disk)
+        written = fingerprint_from(target.stat(), data)
     except (OSError, ValueError, RuntimeError) as problem:  # a path with a zero byte; links that lead round in a circle
         now = "what stood there is as it was; save under another name or in another place"
         raise UserProblem(f"it could not be saved: {_reason(problem)}", where=str(path), now=now) from problem
@@ -103,6 +127,9 @@ def write_safely(path: Path, data: bytes, *, keep_previous: bool = True, disk: D
     except OSError as problem:
         what = f"it was saved, but the disk does not confirm it: {_reason(problem)}"
         raise UserProblem(what, where=str(path), now="save it in another place as well") from problem
+    with suppress(OSError):
+        _sweep(target, disk)
+    return written
 
 
 def _reason(problem: Exception) -> str:
@@ -137,19 +164,47 @@ def _mode_of(target: Path) -> int | None:
     return stat.S_IMODE(found)
 
 
-def _replace(target: Path, data: bytes, *, mode: int | None, keep_previous: bool, disk: Disk) -> None:
-    mark = secrets.token_hex(4)
-    new, spare = target.with_name(f".{mark}.new"), target.with_name(f".{mark}{BEFORE}")
+@dataclass(frozen=True, slots=True)
+class _Old:
+    """What stands where a save goes."""
+
+    path: Path
+    mode: int | None
+    """Its permissions; None where nothing is there yet."""
+    expected: Fingerprint | None
+
+    def require_expected(self) -> None:
+        """Raise ChangedMeanwhile where it is not what was expected."""
+        if self.expected:
+            require_unchanged(self.path, self.expected)
+
+
+def _replace(old: _Old, data: bytes, *, keep_previous: bool, disk: Disk) -> None:
+    mark = f"{_mark_of(old.path)}{secrets.token_hex(4)}"
+    new, spare = old.path.with_name(f"{mark}{_NEW}"), old.path.with_name(f"{mark}{BEFORE}")
     try:
         disk.create(new, data)
-        if mode is not None:
-            disk.set_mode(new, mode)
-        if mode is not None and keep_previous:
-            disk.duplicate(target, spare)
-            disk.move_over(spare, target.with_name(target.name + BEFORE))
-        disk.move_over(new, target)
+        if old.mode is not None:
+            disk.set_mode(new, old.mode)
+        old.require_expected()  # once more, since writing may have taken a while
+        if old.mode is not None and keep_previous:
+            disk.duplicate(old.path, spare)
+            disk.move_over(spare, old.path.with_name(old.path.name + BEFORE))
+        disk.move_over(new, old.path)
     except BaseException:
         for leftover in (new, spare):
             with suppress(OSError):
                 disk.remove(leftover)
         raise
+
+
+def _mark_of(target: Path) -> str:
+    """Give how the files begin that stand beside a target for the time of a save; short, whatever its name."""
+    return f".{zlib.crc32(os.fsencode(target.name)):08x}-"
+
+
+def _sweep(target: Path, disk: Disk) -> None:
+    """Take away what saves of this file have left that were killed long ago."""
+    for leftover in target.parent.glob(f"{_mark_of(target)}*"):
+        if leftover.suffix in {_NEW, BEFORE} and time.time() - leftover.lstat().st_mtime > _ABANDONED_S:
+            disk.remove(leftover)
