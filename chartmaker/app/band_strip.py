@@ -156,6 +156,7 @@ class BandStrip(QWidget):
         row.addSpacing(8)
         row.addWidget(QLabel(tr("texture")))
         row.addWidget(self.texture, 2)
+        row.addStretch(1)
 
 
 def _line(name: str, least: int) -> QLineEdit:

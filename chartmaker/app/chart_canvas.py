@@ -134,6 +134,7 @@ class ChartCanvas(ChartView):
         self.document.do(edit)
         if self.hand.landed is not None:
             self.go_to(self._grid.row_of(self.hand.landed.band, self.hand.landed.index), self.hand.landed.stitch)
+            self.hovered.emit(self.current)
 
     # --- Qt's own events
 

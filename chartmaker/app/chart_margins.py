@@ -13,6 +13,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPalette
 
 from chartmaker.app.chart_frame import BOTTOM, LEFT, RIGHT, TOP, ChartFrame
+from chartmaker.app.signs import draw_stop
 from chartmaker.app.words import tr
 
 if TYPE_CHECKING:
@@ -20,8 +21,6 @@ if TYPE_CHECKING:
 
 SHORTEST_NAME = 4
 """A band's name cut shorter than this says nothing, and is left to the status bar."""
-SIGN_SIDE = 11
-"""Of the sign beside a round that does not meet, in window units; less where rows are lower."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,31 +77,30 @@ def _paint_round_numbers(painter: QPainter, frame: ChartFrame, palette: QPalette
     step = _number_step(frame.cell.height(), QFontMetricsF(painter.font()).height() - 3)
     painter.save()
     painter.setClipRect(QRectF(width - RIGHT, TOP, RIGHT, frame.area.height()))
+    run = marks.chosen if len(marks.chosen) > 1 else range(0)
+    _paint_strips(painter, frame, palette.color(QPalette.ColorRole.Highlight), marks.current, run)
     for row in frame.rows_in_sight():
         top, height = frame.row_span(row)
         middle = QRectF(width - RIGHT + 2, top + height / 2 - 9, RIGHT - 8, 18)
-        is_marked = row == marks.current or (len(marks.chosen) > 1 and row in marks.chosen)
-        if is_marked:
-            reach = max(height, 16) if row == marks.current else height
-            strip = QRectF(width - RIGHT + 2, top + (height - reach) / 2, RIGHT - 4, reach)
-            painter.fillRect(strip, palette.color(QPalette.ColorRole.Highlight))
+        is_marked = row == marks.current or row in run
         role = QPalette.ColorRole.HighlightedText if is_marked else QPalette.ColorRole.WindowText
         painter.setPen(palette.color(role))
-        if row == marks.current or not ((row + 1) % step or abs(row - marks.current) * height < 12):
+        is_near = abs(row - marks.current) * height < 12 or (is_marked and height < 12)
+        if row == marks.current or not ((row + 1) % step or is_near):
             painter.drawText(middle, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, str(row + 1))
         if row in marks.broken:
-            _paint_stop(painter, QPointF(width - RIGHT + 9, top + height / 2), min(SIGN_SIDE, max(5, height - 2)))
+            draw_stop(painter, QPointF(width - RIGHT + 9, top + height / 2), height, palette.color(role))
     painter.restore()
 
 
-def _paint_stop(painter: QPainter, middle: QPointF, side: float) -> None:
-    """Draw the sign of what cannot be knitted, a filled square with a bar left bare, in the pen's colour."""
-    ink = painter.pen().color()
-    half, bar = side / 2, max(1.0, side / 6)
-    painter.fillRect(QRectF(middle.x() - half, middle.y() - half, side, half - bar), ink)
-    painter.fillRect(QRectF(middle.x() - half, middle.y() + bar, side, half - bar), ink)
-    for x in (middle.x() - half, middle.x() + half - bar):
-        painter.fillRect(QRectF(x, middle.y() - half, bar, side), ink)
+def _paint_strips(painter: QPainter, frame: ChartFrame, colour: QColor, current: int, run: range) -> None:
+    """Paint what the marked numbers stand on, before any of them."""
+    left = frame.window[0] - RIGHT + 2
+    for row in frame.rows_in_sight():
+        if row == current or row in run:
+            top, height = frame.row_span(row)
+            reach = max(height, 16) if row == current else height
+            painter.fillRect(QRectF(left, top + (height - reach) / 2, RIGHT - 4, reach), colour)
 
 
 def _paint_stitch_numbers(painter: QPainter, frame: ChartFrame) -> None:

@@ -28,6 +28,8 @@ if TYPE_CHECKING:
 
 HEIGHT = 136
 """At first; the line above it can be dragged."""
+WIDEST_PLACE = 230
+"""A place told at greater length, in window units, is cut short, so that the message keeps its room."""
 COUNT_WORDS = {"stop": ("stop", "stops"), "warn": ("warning", "warnings"), "note": ("note", "notes")}
 
 
@@ -80,10 +82,11 @@ class FindingsStrip(QWidget):
         self.list.clear()
         icons = {severity: severity_icon(severity, self.palette()) for severity in SEVERITIES}
         for finding in findings:
-            item = QTreeWidgetItem([tr(finding.severity), finding.place.text, finding.message])
+            place = self.fontMetrics().elidedText(finding.place.text, Qt.TextElideMode.ElideRight, WIDEST_PLACE)
+            item = QTreeWidgetItem([tr(finding.severity), place, finding.message])
             item.setIcon(0, icons[finding.severity])
             for column in range(3):
-                item.setToolTip(column, finding.message)
+                item.setToolTip(column, f"{finding.place.text}: {finding.message}")
             self.list.addTopLevelItem(item)
         self.list.blockSignals(False)
         if chosen in findings:

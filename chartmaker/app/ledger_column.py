@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QRectF, Qt
+from PySide6.QtCore import QEvent, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QHelpEvent, QMouseEvent, QPainter, QPalette
 from PySide6.QtWidgets import QToolTip, QWidget
 
 from chartmaker.app.round_column import LOWEST_TEXT, RoundColumn
+from chartmaker.app.signs import draw_stop
 from chartmaker.app.words import number, tr
 
 if TYPE_CHECKING:
@@ -44,13 +45,15 @@ class LedgerColumn(RoundColumn):
         self.document.appraised.connect(self._describe)
 
     def paint_row(self, painter: QPainter, row: int, box: QRectF) -> None:
-        """Paint one round's figures; low rows keep the bar alone."""
+        """Paint one round's figures; low rows keep the bar, and the sign of a count that does not meet."""
         rounds = self.document.appraisal.rounds
         if row >= len(rounds):
             return
         entry = rounds[row]
         ink = self.palette().color(QPalette.ColorRole.WindowText)
         self._paint_bar(painter, entry, box, ink)
+        if not entry.meets:
+            draw_stop(painter, QPointF(STITCHES[0] + 7, box.center().y()), box.height(), ink)
         if box.height() < LOWEST_TEXT:
             return
         painter.setPen(ink)
@@ -64,8 +67,7 @@ class LedgerColumn(RoundColumn):
             text = f"{entry.longest_float_stitches}{' !' if is_long else ''}"
             _write(painter, _level(box, FLOAT), text, CENTRE, is_bold=is_long)
         _write(painter, _level(box, LETTERS), " ".join(entry.letters), CENTRE)
-        text = f"{entry.stitches}{'' if entry.meets else ' !'}"
-        _write(painter, _level(box, STITCHES), text, CENTRE, is_bold=not entry.meets)
+        _write(painter, _level(box, STITCHES), str(entry.stitches), CENTRE, is_bold=not entry.meets)
 
     def _paint_bar(self, painter: QPainter, entry: RoundAppraisal, box: QRectF, ink: QColor) -> None:
         """Draw the difference in value: solid when clear, hatched when soft, hollow when lost; a tick at its bound."""

@@ -17,6 +17,8 @@ LETTER_SHARE, SHAPING_SHARE = 0.62, 0.8
 """How much of a cell's smaller side a mark takes."""
 PURL_DROP, PURLED_MARK_RISE = 0.32, -0.1
 """Where the purl bar stands in a cell, and a letter's mark above it, in cell heights downwards."""
+SMALLEST_STOP, LARGEST_STOP = 7, 11
+"""Sides of the sign beside a round that does not meet, in window units."""
 
 
 def letter_marks(appraisal: Appraisal) -> dict[str, Mark]:
@@ -65,6 +67,14 @@ def draw_letter(painter: QPainter, cell: QRectF, letter: str, ink: QColor) -> No
     painter.setFont(font)
     painter.setPen(ink)
     painter.drawText(cell, Qt.AlignmentFlag.AlignCenter, letter)
+
+
+def draw_stop(painter: QPainter, middle: QPointF, room: float, ink: QColor) -> None:
+    """Draw the sign of what cannot be knitted, a filled square with a bar left bare, as high as there is room for."""
+    side = min(LARGEST_STOP, max(SMALLEST_STOP, room - 2))
+    painter.fillRect(QRectF(middle.x() - side / 2, middle.y() - side / 2, side, side), ink)
+    bar = QRectF(middle.x() - side / 2 + 2, middle.y() - 1, side - 4, 2)
+    painter.fillRect(bar, QColor(0, 0, 0) if ink.lightnessF() > 0.5 else QColor(255, 255, 255))
 
 
 def _draw(painter: QPainter, shape: Shape, middle: QPointF, side: float, pen: QPen) -> None:
