@@ -81,11 +81,15 @@ def motif_from(
     if not rounds or not stitches or rounds.start < 0 or rounds.stop > len(lines):
         raise ValueError(f"no block of rounds {rounds.start + 1} to {rounds.stop} in a band of {len(lines)}")
     chosen = [lines[index] for index in rounds]
-    if any(line.is_shaped for line in chosen) and stitches == range(max(map(len, chosen))):
-        cut = [replace(line, letters=_placeholders(line.cells)) for line in chosen]
-    else:
-        cut = [_cut(line, stitches) for line in chosen]
-    return Motif(id=motif_id(name, taken), name=name, family="own", rounds=tuple(cut))
+    is_whole_wedge = any(line.is_shaped for line in chosen) and stitches == range(max(map(len, chosen)))
+    cut = chosen if is_whole_wedge else [_cut(line, stitches) for line in chosen]
+    return motif_of(tuple(cut), name=name, taken=taken)
+
+
+def motif_of(rounds: tuple[Round, ...], *, name: str, taken: Collection[str] = ()) -> Motif:
+    """Make a motif of rounds, as a picture or words give them; letters become placeholders, its id is not `taken`."""
+    lines = tuple(replace(line, letters=PLACEHOLDERS[: max(line.cells) + 1]) for line in rounds)
+    return Motif(id=motif_id(name, taken), name=name, family="own", rounds=lines)
 
 
 def as_band(motif: Motif, *, stitches: int, letters: str, name: str = "") -> Band:
@@ -125,9 +129,4 @@ def _once_in_wedge(
 def _cut(line: Round, stitches: range) -> Round:
     if len(stitches) > len(line):
         raise ValueError(f"a block of {len(stitches)} stitches is wider than a round of {len(line)}")
-    cells = bytes(line.cells[stitch % len(line)] for stitch in stitches)
-    return Round(_placeholders(cells), cells)
-
-
-def _placeholders(cells: bytes) -> str:
-    return PLACEHOLDERS[: max(cells) + 1]
+    return Round(line.letters, bytes(line.cells[stitch % len(line)] for stitch in stitches))

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from chartmaker.knit.outline import chart_offsets
 from chartmaker.model.motif import LONGEST_WORD
 from chartmaker.model.notation import rounds_to_text
-from chartmaker.model.stamping import as_band, motif_from, motif_id, stamp_cells, stamp_hindrance, stamped
+from chartmaker.model.stamping import as_band, motif_from, motif_id, motif_of, stamp_cells, stamp_hindrance, stamped
 from tests.builders import chart
 from tests.model.test_motif import motif
 from tests.strategies import designs
@@ -163,3 +163,8 @@ def test_an_id_is_made_of_a_name(name, made):
     assert motif_id(name) == made
     assert len(motif_id(name, {made, f"{made}-2"})) <= LONGEST_WORD
     assert motif_id(name, {made, f"{made}-2"}) == f"{made}-3"
+
+
+def test_rounds_of_any_letters_become_a_motif():
+    made = motif_of(chart("C D | x.\nE F | ..").bands[0].rounds, name="Net", taken={"net"})
+    assert (made.id, rounds_to_text(made.rounds)) == ("net-2", "A B | x.\nA   | ..\n")
