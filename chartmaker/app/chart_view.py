@@ -102,11 +102,12 @@ class ChartView(QAbstractScrollArea):
         anchor = self.current[0] if self._anchor is None else self._anchor
         run = run_between(self._grid, anchor, min(max(row, 0), len(self._grid.rows) - 1))
         row = run.start if anchor != run.start else run.stop - 1
-        self._move_cursor((row, self._grid.column_of(row, 0)), anchor=anchor)
+        stitch = min(self._stitch_near(), self._grid.rows[row].length - 1)
+        self._move_cursor((row, self._grid.column_of(row, stitch)), anchor=anchor)
 
     def _stitch_near(self) -> int:
         row, column = self.current
-        return column - self._grid.rows[row].offset if row < len(self._grid.rows) else 0
+        return max(0, column - self._grid.rows[row].offset) if row < len(self._grid.rows) else 0
 
     # --- what is shown
 

@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from chartmaker.app.words import tr
+from chartmaker.app.words import plain_tip, tr
 from chartmaker.checks.finding import SEVERITIES, Finding
 from chartmaker.model.edits import assign
 
@@ -86,7 +86,7 @@ class FindingsStrip(QWidget):
             item = QTreeWidgetItem([tr(finding.severity), place, finding.message])
             item.setIcon(0, icons[finding.severity])
             for column in range(3):
-                item.setToolTip(column, f"{finding.place.text}: {finding.message}")
+                item.setToolTip(column, plain_tip(f"{finding.place.text}: {finding.message}"))
             self.list.addTopLevelItem(item)
         self.list.blockSignals(False)
         if chosen in findings:
@@ -193,7 +193,7 @@ class FindingsStrip(QWidget):
         if not self._findings:
             hint = tr("Nothing noticed.")
         self.remedy.setText(hint if finding is None else sentence(finding.remedy))
-        self.remedy.setToolTip(self.remedy.text())
+        self.remedy.setToolTip(plain_tip(self.remedy.text()))
         has_lot = finding is not None and finding.remedy_lot is not None
         self.mend.setVisible(has_lot)
         if finding is not None and finding.remedy_lot is not None:

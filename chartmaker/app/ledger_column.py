@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QToolTip, QWidget
 
 from chartmaker.app.round_column import LOWEST_TEXT, RoundColumn
 from chartmaker.app.signs import draw_stop
-from chartmaker.app.words import number, tr
+from chartmaker.app.words import number, plain_tip, tr
 
 if TYPE_CHECKING:
     from chartmaker.app.chart_canvas import ChartCanvas
@@ -130,7 +130,7 @@ class LedgerColumn(RoundColumn):
         if isinstance(event, QHelpEvent):
             row = self.row_at(event.pos().y())
             if row is not None and row < len(self.document.appraisal.rounds):
-                QToolTip.showText(event.globalPos(), self.words(row), self)
+                QToolTip.showText(event.globalPos(), plain_tip(self.words(row)), self)
             return True
         return super().event(event)
 

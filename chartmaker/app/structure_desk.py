@@ -44,10 +44,11 @@ class StructureDesk:
             self._canvas.choose(range(rows.stop, rows.stop + len(rows)))
 
     def delete_rounds(self) -> None:
-        """Take the chosen rounds out, and go to what stands in their place."""
-        rows = self._canvas.chosen
+        """Take the chosen rounds out, and go to what stands in their place, or to the top of the band."""
+        band, first = self.band, self._run["first"]
         if self._do(lambda design: round_edits.delete_rounds(design, **self._run)):
-            self._go(rows.start)
+            top = len(self._document.design.bands[band].rounds) - 1
+            self._go(self._canvas.grid.row_of(band, min(first, top)))
 
     def move_rounds(self, *, up: bool) -> None:
         """Let the chosen rounds change places with the one above or below."""
@@ -66,19 +67,19 @@ class StructureDesk:
         """Add a plain band above or below this one, and go to it."""
         band = self.band
         if self._do(lambda design: band_edits.add_band(design, band=band, above=above)):
-            self._go_to_band(band + above)
+            self._go(self._canvas.grid.row_of(band + above, 0))
 
     def duplicate_band(self) -> None:
         """Work the band a second time above itself, and go to the copy."""
         band = self.band
         if self._do(lambda design: band_edits.duplicate_band(design, band=band)):
-            self._go_to_band(band + 1)
+            self._go(self._canvas.grid.row_of(band + 1, 0))
 
     def delete_band(self) -> None:
         """Take the band out, and go to the one in its place."""
         band = self.band
         if self._do(lambda design: band_edits.delete_band(design, band=band)):
-            self._go_to_band(min(band, len(self._document.design.bands) - 1))
+            self._go(self._canvas.grid.row_of(min(band, len(self._document.design.bands) - 1), 0))
 
     def move_band(self, *, up: bool) -> None:
         """Let the band change places with the one above or below, the cursor with it."""
@@ -152,7 +153,4 @@ class StructureDesk:
         return edit is not None
 
     def _go(self, row: int) -> None:
-        self._canvas.choose(range(min(row, len(self._canvas.grid.rows) - 1), len(self._canvas.grid.rows))[:1])
-
-    def _go_to_band(self, band: int) -> None:
-        self._go(self._canvas.grid.row_of(band, 0))
+        self._canvas.choose(range(row, row + 1))

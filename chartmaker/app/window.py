@@ -71,6 +71,7 @@ class Window(QMainWindow):
         self._stack = QStackedWidget()
         self._tabs = self._make_tabs()
         self._hover = QLabel()
+        self._hover.setTextFormat(Qt.TextFormat.PlainText)
         self._hover.setContentsMargins(8, 0, 0, 0)
         self._lay_out()
         self.actions_made = ActionBar(self)

@@ -8,6 +8,12 @@ def tr(text: str) -> str:
     return QCoreApplication.translate("chartmaker", text)
 
 
+def plain_tip(text: str) -> str:
+    """Write a text for a tooltip so that nothing in it is taken for markup."""
+    escaped = text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")
+    return f"<span>{escaped}</span>"
+
+
 def grams(value: float) -> str:
     """Write a weight in grams, to the tenth below 10 g."""
     return number(value, 1 if 0 < abs(value) < 9.95 else 0)

@@ -86,7 +86,7 @@ def draw_crown(window):
 
 
 @pytest.fixture
-def drawn_hat(open_on, answers):
+def drawn_hat(open_on):
     window = open_on(chart("A | .", times=144), size=(1440, 900))
     QTest.keyClick(window, Qt.Key.Key_N, CTRL)
     assert len(window.document.design.bands) == 1
