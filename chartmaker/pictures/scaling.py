@@ -43,11 +43,11 @@ def rounds_for(pixels: Pixels, *, stitches: int, height_per_width: float) -> int
 def stitch_light(pixels: Pixels, block: Block) -> NDArray[np.float64]:
     """Give the linear sRGB light of each stitch, shape (rounds, stitches, 3), 1 is white; (0, 0) is the lower right.
 
-    The picture keeps its proportions and stands in the middle; white lies under it and beside it.
+    The picture keeps its proportions and stands in the middle; white lies under it and beside it, but never as a sliver: it
+    is cropped by what would leave less than one round or stitch in all.
     """
     height, width = pixels.shape[:2]
-    sides = (block.stitches / width, block.rounds * block.height_per_width / height)
-    stitches_per_pixel = max(sides) if block.crops else min(sides)
+    stitches_per_pixel = _scale(height, width, block)
     step_x, step_y = 1 / stitches_per_pixel, block.height_per_width / stitches_per_pixel
     edges_x = (np.arange(block.stitches + 1) - block.stitches / 2) * step_x + width / 2
     edges_y = (np.arange(block.rounds + 1) - block.rounds / 2) * step_y + height / 2
@@ -56,6 +56,15 @@ def stitch_light(pixels: Pixels, block: Block) -> NDArray[np.float64]:
     for row, (top, bottom) in enumerate(pairwise(edges_y.tolist())):
         light[row] = _row_of_stitches(pixels, top=top, bottom=bottom, across=across)
     return light[::-1, ::-1]
+
+
+def _scale(height: int, width: int, block: Block) -> float:
+    """Choose the size of a pixel in stitches."""
+    across, up = block.stitches / width, block.rounds * block.height_per_width / height
+    smaller, larger = min(across, up), max(across, up)
+    idle_stitches = block.stitches - width * smaller
+    idle_rounds = block.rounds - height * smaller / block.height_per_width
+    return larger if block.crops or max(idle_stitches, idle_rounds) < 1 else smaller
 
 
 @dataclass(frozen=True, slots=True, eq=False)

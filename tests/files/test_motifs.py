@@ -1,12 +1,14 @@
 """Motifs on disk: the shelf that comes with the program, a user's own, and what is refused."""
 
 from itertools import pairwise, product
+from pathlib import Path
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from chartmaker.appraisal import appraise
+from chartmaker.files.assets import assets_folder
 from chartmaker.files.motif_reading import ENDING, motif_from_text, read_motif, read_shelf
 from chartmaker.files.motif_writing import motif_to_text, save_motif
 from chartmaker.files.problems import FileRefused, UserProblem
@@ -119,8 +121,6 @@ def test_a_motif_reads_back_as_it_was_written(motif):
 
 @pytest.mark.parametrize("motif", SHELF.motifs, ids=list(BUILT_IN))
 def test_the_files_that_come_with_the_program_are_written_as_the_program_writes_them(motif):
-    from chartmaker.files.assets import assets_folder
-
     path = assets_folder() / "motifs" / f"{motif.id}{ENDING}"
     assert path.read_text(encoding="utf-8") == motif_to_text(motif)
 
@@ -206,3 +206,11 @@ def test_saving_again_keeps_what_stood_there(tmp_path):
     assert read_motif(path).name == "Ebb"
     assert read_motif(path.with_name(path.name + ".before")).name == "Tide"
     assert [motif.name for motif in read_shelf(tmp_path).motifs[len(SHELF.motifs) :]] == ["Ebb"]
+
+
+def test_the_motif_of_version_1_opens_with_everything_that_it_says():
+    """The sample was written by hand and is kept for good."""
+    motif = read_motif(Path(__file__).parent / "samples" / "motif-1.motif.toml")
+    wedge = (Round("AB", bytes([1, 0, 0, 0])), Round("AB", bytes([1, 0, 0]), bytes([0, 0, 1])), Round("A", bytes(3)))
+    tags = ("eight-sections", "plant")
+    assert motif == Motif(id="bud", name='A "bud"', family="crown", tags=tags, rounds=wedge)

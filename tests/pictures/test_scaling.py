@@ -91,6 +91,14 @@ def test_what_shows_through_is_white():
     assert light[0, ::-1, 0] == pytest.approx([1, 0, 0.8], abs=1e-6)
 
 
+@pytest.mark.parametrize("height", [83, 84, 85, 86, 87])
+def test_a_picture_that_is_not_a_whole_count_of_rounds_high_gets_no_sliver_of_white(height):
+    pixels = pixels_of(np.zeros((height, 100)))
+    rounds = rounds_for(pixels, stitches=72, height_per_width=HEIGHT_PER_WIDTH)
+    assert stitch_light(pixels, _block(72, rounds)) == pytest.approx(0, abs=1e-9)
+    assert stitch_light(pixels, _block(72, rounds + 4)).max() == pytest.approx(1)
+
+
 def test_a_very_long_picture_keeps_within_a_hat():
     assert rounds_for(pixels_of(np.zeros((2000, 1))), stitches=10, height_per_width=1.0) == 600
     assert rounds_for(pixels_of(np.zeros((1, 2000))), stitches=10, height_per_width=1.0) == 1
