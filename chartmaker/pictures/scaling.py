@@ -43,8 +43,8 @@ def rounds_for(pixels: Pixels, *, stitches: int, height_per_width: float) -> int
 def stitch_light(pixels: Pixels, block: Block) -> NDArray[np.float64]:
     """Give the linear sRGB light of each stitch, shape (rounds, stitches, 3), 1 is white; (0, 0) is the lower right.
 
-    The picture keeps its proportions and stands in the middle; white lies under it and beside it, but never as a sliver: it
-    is cropped by what would leave less than one round or stitch in all.
+    The picture keeps its proportions and stands in the middle; white lies under it and beside it, but no sliver of it:
+    it is cropped by what would leave less than one round or stitch in all.
     """
     height, width = pixels.shape[:2]
     stitches_per_pixel = _scale(height, width, block)
