@@ -79,3 +79,9 @@ def test_an_increase_widens_the_drawing() -> None:
     rounds = rounds_from_text("A | ...... | +....+\nA | ....")
     assert chart_offsets(rounds) == (1, 0)
     assert chart_width(rounds) == 6
+
+
+def test_half_columns_add_up_so_that_a_wedge_s_tip_stays_over_its_middle() -> None:
+    # Steps of a half, none and a half: the last round stands one column over, as its middle does.
+    rounds = rounds_from_text("A | ... | .>.\nA | .... | .>..\nA | ..... | ..>..\nA | ......")
+    assert chart_offsets(rounds) == (0, 1, 1, 1)
