@@ -49,7 +49,8 @@ class BandStrip(QWidget):
         self._canvas, self._desk = canvas, desk
         self._document = canvas.document
         self._shown: Band | None = None
-        self._index = -1
+        self._index = 0
+        """Of the cursor's round in the band that is shown."""
         self.name = _line(tr("Name of the band"), 90)
         self.place = QLabel()
         self.repeat = CalmSpin(tr("Stitches of the repeat in this round"))
@@ -83,12 +84,20 @@ class BandStrip(QWidget):
     def refresh(self) -> None:
         """Show the band at the cursor as it is."""
         rows = self._canvas.grid.rows
-        row = rows[min(self._canvas.chosen[0], len(rows) - 1)]
+        row = rows[min(self._canvas.current[0], len(rows) - 1)]
         band = self._document.design.bands[row.band]
-        if band is self._shown and row.index == self._index:
-            return
-        self._shown, self._index = band, row.index
-        self._show_fields(band, row.index)
+        self._show_place(len(band.rounds))
+        if band is not self._shown or row.index != self._index:
+            self._shown, self._index = band, row.index
+            self._show_fields(band, row.index)
+
+    def _show_place(self, rounds: int) -> None:
+        lines, chosen = self._canvas.grid.rows, self._canvas.chosen
+        first, last = (lines[row].index + 1 for row in (chosen[0], chosen[-1]))
+        if first == last:
+            self.place.setText(tr("round {0} of {1}").format(first, rounds))
+        else:
+            self.place.setText(tr("rounds {0}–{1} of {2}").format(first, last, rounds))
 
     def _show_fields(self, band: Band, index: int) -> None:
         length, lengths = len(band.rounds[index]), [len(line) for line in band.rounds]
@@ -105,7 +114,6 @@ class BandStrip(QWidget):
         self.times.setValue(band.times)
         for control in (self.name, self.texture, self.repeat, self.times):
             control.blockSignals(False)
-        self.place.setText(tr("round {0} of {1}").format(index + 1, len(band.rounds)))
         self.count.setText(tr("= {0} stitches").format(length * band.times))
 
     def _take_name(self) -> None:

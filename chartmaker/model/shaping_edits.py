@@ -40,7 +40,7 @@ def shape(design: Design, *, band: int, index: int, stitch: int, sign: Shaping) 
     """Make the edit that gives one stitch a shaping sign, with all that follows in its band.
 
     Where the round ate too few or too many before, the sign mends that first and moves no other stitch.
-    Raises ValueError where no plain stitch is left for a decrease to take in.
+    Raises ValueError where no plain stitch is left for a decrease to take in, or the rules of a band refuse its rounds.
     """
     old = design.bands[band]
     before = Shaping(old.rounds[index].shaping[stitch])
@@ -50,7 +50,9 @@ def shape(design: Design, *, band: int, index: int, stitch: int, sign: Shaping) 
     sheet.shaping[index][stitch] = sign
     if sign != before:
         stitch = sheet.settle(index, stitch, before, more=_left_over(EATEN[sign] - EATEN[before], short))
-    return Shaped(ReplaceRounds(band, sheet.changes(), _told(sign)), stitch)
+    edit = ReplaceRounds(band, sheet.changes(), _told(sign))
+    edit.applied_to(design)
+    return Shaped(edit, stitch)
 
 
 def _left_over(more: int, short: int) -> int:

@@ -2,11 +2,14 @@
 
 import pytest
 from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
 from PySide6.QtCore import QSettings, Qt
 from PySide6.QtTest import QTest
 
+from chartmaker.app.actions import ACTIONS
 from chartmaker.app.open_design import OpenDesign
 from chartmaker.app.window import PAGES, Window
+from chartmaker.knit.layout import lay_out
 from chartmaker.model.band import Band
 from chartmaker.model.design import Design
 from chartmaker.model.round import Round
@@ -56,6 +59,31 @@ def test_any_design_can_be_worked_on_by_keys_and_taken_back(shown, design):
     column.swap_here()
     column.mirror_here()
     column.fill_to_band_end(upwards=True)
+    while shown.document.stack.canUndo():
+        shown.document.stack.undo()
+    assert shown.document.design == design
+
+
+STRUCTURE = [action.id for action in ACTIONS if action.id.split(".")[0] in ("sign", "rounds", "bands")]
+
+
+@given(designs(), st.lists(st.sampled_from(STRUCTURE), max_size=8), st.data())
+@settings(max_examples=15, suppress_health_check=[HealthCheck.function_scoped_fixture, HealthCheck.too_slow])
+def test_the_structure_of_any_design_can_be_changed_and_taken_back(shown, design, actions, data):
+    shown.document.replace(design, path=None, palette=None)
+    shown.show_page("chart")
+    canvas = shown.chart.canvas
+    for name in actions:
+        rows = len(canvas.grid.rows)
+        canvas.go_to(data.draw(st.integers(0, rows - 1)), data.draw(st.integers(0, 23)))
+        canvas.reach_to(data.draw(st.integers(0, rows - 1)))
+        shown.actions_made[name].trigger()
+        if name.startswith("sign."):
+            QTest.keyClick(canvas, Qt.Key.Key_Space)
+        assert not shown.grab().isNull()
+        assert canvas._broken == {
+            number for number, meets in enumerate(lay_out(shown.document.design).meets) if not meets
+        }
     while shown.document.stack.canUndo():
         shown.document.stack.undo()
     assert shown.document.design == design

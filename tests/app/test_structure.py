@@ -141,6 +141,7 @@ def test_shift_with_up_chooses_rounds_that_are_worked_on_together(window):
     canvas = window.chart.canvas
     QTest.keyClick(canvas, Qt.Key.Key_Up, SHIFT)
     assert canvas.chosen == range(3, 5)
+    assert window.chart.band.place.text() == "rounds 2–3 of 3"
     press(window, "Alt+Down")
     assert text(window.document.design) == ["AB|xxxx", "AD|.x.x", "AC|x.x."]
     assert canvas.chosen == range(2, 4)

@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from chartmaker.knit.layout import lay_out
@@ -56,14 +56,15 @@ def structure_edits(draw, design):
 
 
 @given(st.data(), designs())
+@settings(max_examples=150)
 def test_every_structure_edit_can_be_taken_back_or_is_refused_with_a_sentence(data, design):
     _name, make = data.draw(structure_edits(design))
     try:
         edit = make()
-        changed = design if edit is None else edit.applied_to(design)
     except ValueError as refusal:
         sentence = str(refusal)
     else:
+        changed = design if edit is None else edit.applied_to(design)
         # Made anew, so that every rule of bands and rounds judges it.
         assert Design(**{field: getattr(changed, field) for field in Design.__slots__}) == changed
         if edit is not None:
@@ -303,6 +304,15 @@ def test_a_made_stitch_pushes_its_neighbours_apart_and_leaves_again():
     assert text(made) == ["AB|.......", "AB|.......", "AB|.......|....+..", "AB|xx.x.x"]
     assert not rounds_not_meeting(made)
     assert shaped(made, 1, 2, Shaping.PLAIN) == BARE
+
+
+def test_shaping_that_a_texture_or_the_limit_forbids_is_refused():
+    rib = band_edits.set_texture(BARE, band=0, texture="kp").applied_to(BARE)
+    with pytest.raises(ValueError, match="round 2 has 5 cells, which a texture of 2 does not divide"):
+        shape(rib, band=0, index=1, stitch=2, sign=Shaping.SSK)
+    full = chart("A | ..\nA | ..", times=300)
+    with pytest.raises(ValueError, match="3 × 300 = 900 stitches, more than 600"):
+        shape(full, band=0, index=1, stitch=0, sign=Shaping.MAKE)
 
 
 @pytest.mark.parametrize("sign", [Shaping.K2TOG, Shaping.SSK, Shaping.CENTRED, Shaping.MAKE])
