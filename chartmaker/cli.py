@@ -52,9 +52,6 @@ def _window(words: list[str]) -> int:
             what=f"{words[0]!r} is no command, and the window takes one design",
             now=f"the commands are {', '.join(COMMANDS)}",
         )
-    # numpy and the sums come before Qt, whose import hook reads the source of all that is imported after it.
-    import chartmaker.appraisal  # noqa: F401
-
     try:
         from chartmaker.app.main import run
     except ImportError as error:

@@ -14,8 +14,14 @@ from chartmaker.app.structure_actions import ON_A_ROUND
 from chartmaker.app.words import tr
 
 if TYPE_CHECKING:
+    from pathlib import Path
+
     from chartmaker.app.action import Action
+    from chartmaker.app.chart_page import ChartPage
     from chartmaker.app.window import Window
+
+ON_AT_FIRST = ("tool.draw", "part.figure", "view.shade", "page.chart")
+OFF_AT_FIRST = ("edit.undo", "edit.redo", "findings.mend")
 
 
 class ActionBar(QObject):
@@ -29,18 +35,30 @@ class ActionBar(QObject):
         self._recent.aboutToShow.connect(self._list_recent)
         self.recolour()
         self._make_menus()
-        self._fill_tool_bar(window.chart.tools)
-        of_a_round = tuple(tuple(self.made[name] for name in group) for group in ON_A_ROUND)
-        window.chart.canvas.row_actions = window.chart.ledger.row_actions = of_a_round
-        window.chart.shading.row_actions = (tuple(self.made[name] for name in ON_A_CHIP),)
         self.refresh()
 
     def __getitem__(self, name: str) -> QAction:
         """Give the Qt action of an entry."""
         return self.made[name]
 
+    def take_chart(self, chart: ChartPage) -> None:
+        """Give the chart the actions whose keys are its own, its tool bar, and the menus of its columns."""
+        for action in ACTIONS:
+            if action.where != "window":
+                chart.canvas.addAction(self.made[action.id])
+            if action.where == "chart":
+                chart.shading.addAction(self.made[action.id])
+        self.fill_tool_bar(chart.tools)
+        of_a_round = tuple(tuple(self.made[name] for name in group) for group in ON_A_ROUND)
+        chart.canvas.row_actions = chart.ledger.row_actions = of_a_round
+        chart.shading.row_actions = (tuple(self.made[name] for name in ON_A_CHIP),)
+        self.refresh()
+
     def refresh(self) -> None:
         """Bring what can be done now, and what is on, up to date."""
+        if not self._window.has_chart:
+            self._show_first_state()
+            return
         for action in ACTIONS:
             made = self.made[action.id]
             made.setEnabled(action.enabled(self._window))
@@ -53,6 +71,12 @@ class ActionBar(QObject):
         ):
             self.made[name].setText(f"{text} {_lowered(what)}".strip().replace("&&", "&"))
             self.made[name].setToolTip(_tip(self.made[name]))
+
+    def _show_first_state(self) -> None:
+        """Show what will be so when the chart is there, without asking for it."""
+        for name, made in self.made.items():
+            made.setEnabled(name not in OFF_AT_FIRST)
+            made.setChecked(name in ON_AT_FIRST)
 
     def recolour(self) -> None:
         """Draw the icons in the window's present colours."""
@@ -71,13 +95,13 @@ class ActionBar(QObject):
             self._window.addAction(made)
         else:
             made.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
-            self._window.chart.canvas.addAction(made)
-            if action.where == "chart":
-                self._window.chart.shading.addAction(made)
         return made
 
     def _run(self, action: Action) -> None:
-        action.run(self._window)
+        """Do it, once the chart is there and if it can be done then."""
+        self._window.bring_chart()
+        if self.made[action.id].isEnabled():
+            action.run(self._window)
         self.refresh()
 
     def _make_menus(self) -> None:
@@ -100,11 +124,16 @@ class ActionBar(QObject):
         self._recent.clear()
         for path in self._window.filing.recent():
             entry = self._recent.addAction(str(path).replace("&", "&&"))
-            entry.triggered.connect(lambda _checked=False, path=path: self._window.filing.open_recent(path))
+            entry.triggered.connect(lambda _checked=False, path=path: self._open_recent(path))
         if self._recent.isEmpty():
             self._recent.addAction(tr("Nothing opened yet")).setEnabled(False)
 
-    def _fill_tool_bar(self, bar: QToolBar) -> None:
+    def _open_recent(self, path: Path) -> None:
+        self._window.bring_chart()
+        self._window.filing.open_recent(path)
+
+    def fill_tool_bar(self, bar: QToolBar) -> None:
+        """Put the groups of the chart's tools into a bar."""
         for number, group in enumerate(TOOL_BAR):
             if number == len(TOOL_BAR) - 1:
                 gap = QWidget()

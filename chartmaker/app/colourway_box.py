@@ -7,7 +7,6 @@ from typing import TYPE_CHECKING
 from PySide6.QtWidgets import QComboBox, QWidget
 
 from chartmaker.app.words import tr
-from chartmaker.model.edits import ReplaceSetting
 
 if TYPE_CHECKING:
     from chartmaker.app.open_design import OpenDesign
@@ -24,7 +23,8 @@ class ColourwayBox(QComboBox):
         self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.activated.connect(self._choose)
         document.appraised.connect(self.refresh)
-        self.refresh()
+        if document.is_here:
+            self.refresh()
 
     def refresh(self) -> None:
         """Follow the design."""
@@ -45,6 +45,8 @@ class ColourwayBox(QComboBox):
         colourways = self.document.design.colourways
         index = self.itemData(line)
         if index:
+            from chartmaker.model.edits import ReplaceSetting
+
             chosen = colourways[index]
             after = (chosen, *colourways[:index], *colourways[index + 1 :])
             self.document.do(ReplaceSetting("colourways", colourways, after, f"Use colourway {chosen.name}"))

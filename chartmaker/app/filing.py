@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import datetime as dt
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QSettings, QTimer, Signal
+from PySide6.QtCore import QObject, QSettings, Qt, QTimer, Signal
 
-from chartmaker.app.blank import blank_design
 from chartmaker.app.recent_files import forget, recent_files, remember
 from chartmaker.app.words import tr
 from chartmaker.files.problems import UserProblem
@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from chartmaker.app.background import Background, Work
     from chartmaker.app.open_design import OpenDesign
     from chartmaker.app.questions import Questions
+    from chartmaker.model.design import Design
 
 DESIGN_ENDING = ".hat.toml"
 FOLDER_KEY = "folder"
@@ -45,8 +46,26 @@ class Filing(QObject):
 
     # --- opening
 
+    def first_design(self) -> Design:
+        """Read the design that the window was started on; a new one where there is none, or it is refused and told."""
+        from chartmaker.app.blank import blank_design
+        from chartmaker.files.design_reading import read_design
+
+        if self.document.path is not None:
+            try:
+                design = read_design(self.document.path)
+            except (UserProblem, OSError) as problem:
+                self.document.path = None
+                QTimer.singleShot(0, self, partial(self.tell, problem))
+            else:
+                self.after_opening()
+                return design
+        return blank_design()
+
     def new(self) -> None:
         """Begin a new design."""
+        from chartmaker.app.blank import blank_design
+
         if self.may_leave():
             self.document.replace(blank_design(), path=None, palette=None)
 
@@ -83,9 +102,16 @@ class Filing(QObject):
 
     def after_opening(self) -> None:
         """Remember the design's place, and read the palette beside it once the window has shown the design itself."""
-        if self.document.path is not None:
-            self._note_place(self.document.path)
-            QTimer.singleShot(PALETTE_AFTER_MS, self, self._take_palette_beside)
+        if self.document.path is None:
+            return
+        self._note_place(self.document.path)
+        if self.document.is_appraised:
+            self._take_palette_soon()
+        else:
+            self.document.appraised.connect(self._take_palette_soon, Qt.ConnectionType.SingleShotConnection)
+
+    def _take_palette_soon(self) -> None:
+        QTimer.singleShot(PALETTE_AFTER_MS, self, self._take_palette_beside)
 
     def _take_palette_beside(self) -> None:
         from chartmaker.files.palette_reading import read_palette_beside
@@ -111,7 +137,12 @@ class Filing(QObject):
     @property
     def name(self) -> str:
         """What the design is called before its title is known to anybody else."""
-        return self.document.path.name if self.document.path else (self.document.design.title or tr("New cap"))
+        return self.document.path.name if self.document.path else self._title
+
+    @property
+    def _title(self) -> str:
+        title = self.document.design.title if self.document.is_here else ""
+        return title or tr("New cap")
 
     def may_leave(self) -> bool:
         """Ask about unsaved work; whether the design at hand may be left."""

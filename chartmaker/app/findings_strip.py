@@ -21,7 +21,6 @@ from PySide6.QtWidgets import (
 
 from chartmaker.app.words import plain_tip, tr
 from chartmaker.checks.finding import SEVERITIES, Finding
-from chartmaker.model.edits import assign
 
 if TYPE_CHECKING:
     from chartmaker.app.open_design import OpenDesign
@@ -61,7 +60,11 @@ class FindingsStrip(QWidget):
         self.mend.clicked.connect(self.apply_remedy)
         self._lay_out()
         document.appraised.connect(self.refresh)
-        self.refresh()
+        if document.is_appraised:
+            self.refresh()
+        else:
+            self.counts.setText(tr("Findings: …"))
+            self.mend.hide()
 
     def sizeHint(self) -> QSize:
         """Ask for the counts and a few lines."""
@@ -119,6 +122,8 @@ class FindingsStrip(QWidget):
         finding = self.chosen
         if finding is not None and finding.remedy_lot is not None:
             letter, lot = finding.remedy_lot
+            from chartmaker.model.edits import assign
+
             self.document.do(assign(self.document.design, letter, lot, source=self.document.palette))
 
     def toggle(self) -> None:

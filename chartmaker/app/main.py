@@ -4,22 +4,21 @@ from __future__ import annotations
 
 import os
 import sys
-from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QLibraryInfo, QLocale, QSettings, QTimer, QTranslator
+from PySide6.QtCore import QLibraryInfo, QLocale, QSettings, QTranslator
 from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
-from chartmaker.app.blank import blank_design
 from chartmaker.app.icons import drawing
 from chartmaker.app.open_design import OpenDesign
 from chartmaker.app.window import Window
-from chartmaker.files.problems import UserProblem
 
 if TYPE_CHECKING:
     from pathlib import Path
     from types import TracebackType
+
+    from chartmaker.model.design import Design
 
 SETTINGS_VARIABLE = "CHARTMAKER_SETTINGS"
 """Names a file to keep the window's settings in, in place of the system's own place."""
@@ -39,22 +38,17 @@ def run(design_path: Path | None) -> int:
 
 
 def open_window(settings: QSettings, design_path: Path | None = None) -> Window:
-    """Show the window on a design; on a new one where none is named, or where it is refused, which is then told."""
-    problem: Exception | None = None
-    document = None
-    if design_path is not None:
-        from chartmaker.files.design_reading import read_design
+    """Show the window on a design; on a new one where none is named, or where it is refused, which is then told.
 
-        try:
-            document = OpenDesign(read_design(design_path), path=design_path)
-        except (UserProblem, OSError) as error:
-            problem = error
-    window = Window(document or OpenDesign(blank_design()), settings)
+    The design is read when something asks for it, at the latest once the window has been painted.
+    """
+
+    def give() -> Design:
+        return window.filing.first_design()
+
+    window = Window(OpenDesign(give, path=design_path), settings)
     window.setWindowIcon(QIcon(drawing("chartmaker", 128)))
     window.show()
-    window.filing.after_opening()
-    if problem is not None:
-        QTimer.singleShot(0, window, partial(window.filing.tell, problem))
     return window
 
 

@@ -9,11 +9,12 @@ from PySide6.QtCore import QObject, QTimer, Signal
 from PySide6.QtGui import QUndoStack
 
 from chartmaker.app.edit_command import EditCommand
-from chartmaker.appraisal import Appraisal, appraise
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
     from pathlib import Path
 
+    from chartmaker.appraisal import Appraisal
     from chartmaker.model.design import Design
     from chartmaker.model.edits import Edit
     from chartmaker.model.palette import Palette
@@ -34,22 +35,48 @@ class OpenDesign(QObject):
     appraised = Signal()
     """`appraisal` belongs to `design` again."""
 
-    def __init__(self, design: Design, *, path: Path | None = None, palette: Palette | None = None) -> None:
+    def __init__(
+        self, design: Design | Callable[[], Design], *, path: Path | None = None, palette: Palette | None = None
+    ) -> None:
+        """Take a design, or what gives one when it is first asked for: reading can wait until the window is shown."""
         super().__init__()
         self.stack = QUndoStack(self)
-        self.design = design
+        self._design: Design | None = None
+        if callable(design):
+            self._give = design
+        else:
+            self._design = design
         self.path = path
         self.palette = palette
         self._last_took_s = 0.0
         self._pause = QTimer(self, singleShot=True, interval=PAUSE_MS)
         self._pause.timeout.connect(self.appraise_now)
-        self.appraisal: Appraisal = self._appraised()
+        self._appraisal: Appraisal | None = None
+
+    @property
+    def design(self) -> Design:
+        """The design as it stands."""
+        if self._design is None:
+            self._design = self._give()
+        return self._design
+
+    @property
+    def is_here(self) -> bool:
+        """Whether the design has been given already."""
+        return self._design is not None
+
+    @property
+    def appraisal(self) -> Appraisal:
+        """What was last computed of the design; the first is made when it is first asked for."""
+        if self._appraisal is None:
+            self._appraisal = self._appraised()
+        return self._appraisal
 
     def replace(self, design: Design, *, path: Path | None, palette: Palette | None) -> None:
         """Take up another design, with no history and nothing unsaved."""
         self._pause.stop()
-        self.design, self.path, self.palette = design, path, palette
-        self.appraisal = self._appraised()
+        self._design, self.path, self.palette = design, path, palette
+        self._appraisal = self._appraised()
         self.stack.clear()
         self.replaced.emit()
         self.appraised.emit()
@@ -67,16 +94,16 @@ class OpenDesign(QObject):
     def appraise_now(self) -> None:
         """Bring the appraisal up to date without waiting for a pause."""
         self._pause.stop()
-        self.appraisal = self._appraised()
+        self._appraisal = self._appraised()
         self.appraised.emit()
 
     @property
     def is_appraised(self) -> bool:
         """Whether the appraisal belongs to the design as it stands."""
-        return self.appraisal.design is self.design
+        return self._appraisal is not None and self._appraisal.design is self._design
 
     def _apply(self, edit: Edit) -> None:
-        self.design = edit.applied_to(self.design)
+        self._design = edit.applied_to(self.design)
         self.edited.emit()
         if self._last_took_s <= AT_ONCE_S:
             self.appraise_now()
@@ -84,6 +111,9 @@ class OpenDesign(QObject):
             self._pause.start()
 
     def _appraised(self) -> Appraisal:
+        # Imported late: it brings numpy, which the window's first picture can do without.
+        from chartmaker.appraisal import appraise
+
         began = time.perf_counter()
         appraisal = appraise(self.design, self.palette)
         self._last_took_s = time.perf_counter() - began

@@ -1,13 +1,13 @@
-"""Screen colours of letters and lots: as dyed, as grey of the same value, as neighbours faded, or not known."""
+"""Screen colours of letters and lots: as dyed, as grey of the same value, as neighbours faded, or not known.
+
+The sums behind them are imported when they are first used: the surround is painted before numpy is loaded.
+"""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
 from PySide6.QtGui import QColor
-
-from chartmaker.shade import screen
-from chartmaker.shade.lots import shade_of
 
 if TYPE_CHECKING:
     from chartmaker.appraisal import Appraisal
@@ -25,6 +25,8 @@ GHOST_SHARE = 0.42
 
 def grey_of(value: float) -> QColor:
     """Give the neutral grey whose CIE L* is `value`."""
+    from chartmaker.shade import screen
+
     level = int(screen.grey_of(value))
     return QColor(level, level, level)
 
@@ -39,6 +41,8 @@ def known_shade(appraisal: Appraisal, letter: str) -> LotShade | None:
     entry = next((entry for entry in appraisal.letters if entry.letter == letter), None)
     if entry is not None:
         return entry.shade
+    from chartmaker.shade.lots import shade_of
+
     lot_id = appraisal.design.colourway.lot_of(letter)
     lot = appraisal.design.palette.lot(lot_id) if lot_id else None
     return shade_of(lot, appraisal.design.viewing) if lot else None

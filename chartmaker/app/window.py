@@ -23,19 +23,20 @@ from PySide6.QtWidgets import (
 
 from chartmaker import __version__
 from chartmaker.app.action_bar import ActionBar
+from chartmaker.app.arrival import Arrival
 from chartmaker.app.background import Background
-from chartmaker.app.chart_page import ChartPage
-from chartmaker.app.chart_words import stitch_words
 from chartmaker.app.colourway_box import ColourwayBox
 from chartmaker.app.filing import Filing
 from chartmaker.app.findings_strip import HEIGHT, FindingsStrip, sentence
 from chartmaker.app.page_frame import PageFrame
 from chartmaker.app.questions import Questions
+from chartmaker.app.waiting_page import WaitingPage
 from chartmaker.app.words import tr
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QCloseEvent
 
+    from chartmaker.app.chart_page import ChartPage
     from chartmaker.app.open_design import OpenDesign
     from chartmaker.checks.finding import Place
 
@@ -44,11 +45,13 @@ PAGES = ("lots", "hat", "chart", "yarn", "baths")
 
 
 class Window(QMainWindow):
-    """One design to a window."""
+    """One design to a window.
+
+    It is shown before the chart is there, which needs numpy and the sums; those are loaded once it has been painted.
+    """
 
     document: OpenDesign
     filing: Filing
-    chart: ChartPage
     findings: FindingsStrip
 
     def __init__(self, document: OpenDesign, settings: QSettings, questions: Questions | None = None) -> None:
@@ -64,10 +67,12 @@ class Window(QMainWindow):
             background=self.background,
             settings=settings,
         )
-        self.chart = ChartPage(document)
         self.findings = FindingsStrip(document)
         self.colourways = ColourwayBox(document)
-        self._pages: dict[str, QWidget] = {"chart": self.chart}
+        self._pages: dict[str, QWidget] = {}
+        self._chart: ChartPage | None = None
+        self._waiting = WaitingPage()
+        self._arrival = Arrival(self)
         self._stack = QStackedWidget()
         self._tabs = self._make_tabs()
         self._hover = QLabel()
@@ -75,13 +80,47 @@ class Window(QMainWindow):
         self._hover.setContentsMargins(8, 0, 0, 0)
         self._lay_out()
         self.actions_made = ActionBar(self)
+        self.actions_made.fill_tool_bar(self._waiting.tools)
         self._connect()
         self.resize(1180, 800)
         self._restore()
-        self.show_page("chart")
         self._show_title()
+        self._waiting.setFocus()
 
     # --- pages
+
+    @property
+    def has_chart(self) -> bool:
+        """Whether the chart is there already."""
+        return self._chart is not None
+
+    @property
+    def chart(self) -> ChartPage:
+        """The chart page; it comes when it is first asked for, or by itself after the window's first picture."""
+        return self._chart or self.bring_chart()
+
+    def bring_chart(self) -> ChartPage:
+        """Put the chart in the place that waits for it, if it is not there yet."""
+        if self._chart is not None:
+            return self._chart
+        self._arrival.finish()
+        from chartmaker.app.chart_page import ChartPage
+
+        if not self.document.is_appraised:
+            self.document.appraise_now()
+        self._chart = self._pages["chart"] = chart = ChartPage(self.document)
+        chart.canvas.hovered.connect(self._tell_stitch)
+        chart.canvas.hand_changed.connect(self.actions_made.refresh)
+        chart.canvas.refused.connect(lambda text: self.statusBar().showMessage(sentence(text), 8000))
+        self.actions_made.take_chart(chart)
+        self._show_title()
+        had_keys = self.focusWidget() is self._waiting
+        self._stack.addWidget(chart)
+        self._stack.setCurrentWidget(chart)
+        self._waiting.deleteLater()
+        if had_keys:
+            chart.canvas.setFocus()
+        return chart
 
     @property
     def page(self) -> str:
@@ -90,6 +129,7 @@ class Window(QMainWindow):
 
     def show_page(self, name: str) -> None:
         """Turn to a page; it is made when it is first turned to."""
+        self.bring_chart()
         if name not in self._pages:
             self._pages[name] = self._made(name)
         page = self._pages[name]
@@ -107,7 +147,9 @@ class Window(QMainWindow):
         page = place.page if place.page in PAGES else "chart"
         self.show_page(page)
         shown = self._pages[page]
-        if isinstance(shown, ChartPage | PageFrame):
+        if shown is self._chart:
+            self.chart.lead_to(place)
+        elif isinstance(shown, PageFrame):
             shown.lead_to(place)
 
     def show_view(self, view: str) -> None:
@@ -218,12 +260,15 @@ class Window(QMainWindow):
         self._split.addWidget(upper)
         self._split.addWidget(self.findings)
         self._split.setStretchFactor(0, 1)
+        self._stack.addWidget(self._waiting)
         self.setCentralWidget(self._split)
         self.statusBar().addWidget(self._hover, 1)
         self.statusBar().addPermanentWidget(self.background)
 
     def _connect(self) -> None:
-        document, canvas = self.document, self.chart.canvas
+        document = self.document
+        self._waiting.canvas.painted.connect(self._arrival.begin)
+        self._arrival.loaded.connect(self.bring_chart)
         self._tabs.currentChanged.connect(lambda index: self.show_page(PAGES[index]))
         self.findings.led.connect(self.lead_to)
         self.findings.folded.connect(self._fold_findings)
@@ -232,9 +277,6 @@ class Window(QMainWindow):
         document.stack.cleanChanged.connect(self._show_title)
         document.appraised.connect(self._follow)
         document.replaced.connect(self._show_title)
-        canvas.hovered.connect(self._tell_stitch)
-        canvas.hand_changed.connect(self.actions_made.refresh)
-        canvas.refused.connect(lambda text: self.statusBar().showMessage(sentence(text), 8000))
         self.findings.list.currentItemChanged.connect(lambda _now, _before: self.actions_made.refresh())
 
     def _follow(self) -> None:
@@ -242,7 +284,9 @@ class Window(QMainWindow):
         self._show_title()
 
     def _show_title(self) -> None:
-        title = self.document.design.title or self.filing.name
+        title = self.filing.name
+        if self.document.is_here:
+            title = self.document.design.title or title
         self.setWindowTitle(f"{title.replace('[*]', '[* ]')}[*] – Chartmaker")
         self.setWindowModified(not self.document.stack.isClean())
 
@@ -254,6 +298,8 @@ class Window(QMainWindow):
         self._split.setSizes([total - lower, lower])
 
     def _tell_stitch(self, cell: tuple[int, int] | None) -> None:
+        from chartmaker.app.chart_words import stitch_words
+
         document, grid = self.document, self.chart.canvas.grid
         known = cell is not None and document.is_appraised
         self._hover.setText(stitch_words(document.appraisal, grid, cell) if known and cell else "")
@@ -270,7 +316,8 @@ class Window(QMainWindow):
         super().changeEvent(event)
         if event.type() == QEvent.Type.PaletteChange and hasattr(self, "actions_made"):
             self.actions_made.recolour()
-            self.findings.refresh(is_anew=True)
+            if self.document.is_appraised:
+                self.findings.refresh(is_anew=True)
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Ask about unsaved work before going."""
@@ -278,6 +325,7 @@ class Window(QMainWindow):
         if not self.filing.may_leave():
             event.ignore()
             return
+        self._arrival.loaded.disconnect(self.bring_chart)
         self.background.finish()
         self._settings.setValue("geometry", self.saveGeometry())
         event.accept()

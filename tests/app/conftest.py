@@ -46,7 +46,7 @@ def open_on(qtbot: QtBot, settings: QSettings, answers: Answers) -> Iterator[Ope
         window.resize(*size)
         window.show()
         window.activateWindow()
-        qtbot.waitUntil(lambda: QApplication.activeWindow() is window)
+        qtbot.waitUntil(lambda: QApplication.activeWindow() is window and window.has_chart)
         shown.append(window)
         return window
 

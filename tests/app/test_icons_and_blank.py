@@ -23,7 +23,7 @@ def test_every_icon_named_is_there_and_draws_something(name):
 
 @pytest.mark.parametrize("name", ICONS)
 def test_an_icon_takes_the_windows_ink(name):
-    image = icons.drawing(name, 40, QColor("#ffeedd")).toImage()
+    image = icons.inked(icons.drawing(name, 40), QColor("#ffeedd")).toImage()
     inks = {
         image.pixelColor(x, y).name() for x in range(40) for y in range(40) if image.pixelColor(x, y).alpha() == 255
     }
