@@ -18,12 +18,13 @@ _HELD = {errno.EAGAIN, errno.EWOULDBLOCK, errno.EACCES, errno.EDEADLK, errno.ENO
 """What the systems answer when another holds the lock, or has just taken its file away."""
 _TRIES = 4
 _PAUSE_S = 0.005
-"""Somebody who only looks holds the lock for an instant, so that one refusal is not taken for an answer."""
+"""Somebody who only looks has the lock for an instant, so that one refusal is not taken for an answer."""
 _LONGEST_NOTE = 4096
 
 if sys.platform == "win32":
     import msvcrt
 
+    _TRIES_TO_LOOK = _TRIES
     _FAR = 1 << 30
     """Locked bytes cannot be read on Windows, so one is locked far behind the note."""
 
@@ -33,6 +34,8 @@ if sys.platform == "win32":
         os.lseek(handle, 0, os.SEEK_SET)
 else:
     import fcntl
+
+    _TRIES_TO_LOOK = 1  # those who look share the lock, and none stands in another's way
 
     def _lock(handle: int, *, shared: bool) -> None:
         fcntl.flock(handle, (fcntl.LOCK_SH if shared else fcntl.LOCK_EX) | fcntl.LOCK_NB)
@@ -52,7 +55,7 @@ class Lock:
         """
         made_folder(path.parent)
         self.path = path
-        self._handle = _patiently(path, os.O_RDWR | os.O_CREAT, shared=False)
+        self._handle = _patiently(path, os.O_RDWR | os.O_CREAT, shared=False, tries=_TRIES)
 
     def note(self, text: str) -> None:
         """Leave a text, of at most some thousand characters, for whoever finds the lock held."""
@@ -87,7 +90,7 @@ def note_of(path: Path) -> str:
 def is_held(path: Path) -> bool:
     """Whether a living process holds the lock of this file; nothing is changed by looking."""
     try:
-        handle = _patiently(path, os.O_RDWR, shared=True)
+        handle = _patiently(path, os.O_RDWR, shared=True, tries=_TRIES_TO_LOOK)
     except HeldElsewhereError:
         return True
     except UserProblem:  # it is not there, or cannot be locked by anybody
@@ -96,8 +99,8 @@ def is_held(path: Path) -> bool:
     return False
 
 
-def _patiently(path: Path, flags: int, *, shared: bool) -> int:
-    for _ in range(_TRIES - 1):
+def _patiently(path: Path, flags: int, *, shared: bool, tries: int) -> int:
+    for _ in range(tries - 1):
         with suppress(HeldElsewhereError):
             return _locked(path, flags, shared=shared)
         time.sleep(_PAUSE_S)

@@ -16,7 +16,7 @@ from typing import Self
 
 from chartmaker.files.design_reading import design_from_text
 from chartmaker.files.draft import NEW, Draft
-from chartmaker.files.fingerprint import Fingerprint
+from chartmaker.files.fingerprint import Fingerprint, has_changed
 from chartmaker.files.lock import HeldElsewhereError, Lock, is_held
 from chartmaker.files.problems import UserProblem
 from chartmaker.files.recovery_file import MOST_KEPT_BYTES, NewerWork, Note, without_note
@@ -40,8 +40,8 @@ class LeftWork:
     file: Path
     """Where it is kept."""
     note: Note
-    is_older_than_file: bool
-    """Whether the design's own file was written after this was kept."""
+    has_file_changed: bool
+    """Whether the design's own file is not what this work began from: saved or written by something since, or gone."""
 
     @property
     def title(self) -> str:
@@ -170,7 +170,7 @@ class RecoveryStore:
             return None
         except OSError as problem:
             raise UserProblem(f"it cannot be read: {problem.strerror or problem}", where=str(file)) from problem
-        work = LeftWork(file, note, is_older_than_file=_was_written_after(note))
+        work = LeftWork(file, note, has_file_changed=_has_file_changed(note))
         if not _is_saved(note, body):
             return work
         self.give_up(work)
@@ -188,7 +188,7 @@ class RecoveryStore:
 
     def _ended(self, ending: str) -> Iterator[Path]:
         """Walk the files of sessions that are gone."""
-        held: dict[str, bool] = {}
+        held = {self.session: True}
         for file in self.folder.glob(f"*{ending}"):
             session = file.name.split("-")[0].removesuffix(_LOCK)
             if session not in held:
@@ -218,11 +218,13 @@ def _bytes_of(file: Path) -> bytes:
         return opened.read(MOST_KEPT_BYTES)
 
 
-def _was_written_after(note: Note) -> bool:
-    try:
-        return note.path is not None and note.path.stat().st_mtime > note.kept_at.timestamp()
-    except (OSError, ValueError):
+def _has_file_changed(note: Note) -> bool:
+    if note.path is None or note.based_on is None:
         return False
+    try:
+        return has_changed(note.path, note.based_on)
+    except UserProblem:  # as far as can be seen, it is not what it was
+        return True
 
 
 def _is_saved(note: Note, body: bytes) -> bool:

@@ -206,5 +206,9 @@ def _mark_of(target: Path) -> str:
 def _sweep(target: Path, disk: Disk) -> None:
     """Take away what saves of this file have left that were killed long ago."""
     for leftover in target.parent.glob(f"{_mark_of(target)}*"):
-        if leftover.suffix in {_NEW, BEFORE} and time.time() - leftover.lstat().st_mtime > _ABANDONED_S:
+        found = leftover.lstat()
+        age_s = time.time() - max(
+            found.st_mtime, found.st_ctime
+        )  # a second name has its file's times, but for the last
+        if leftover.suffix in {_NEW, BEFORE} and age_s > _ABANDONED_S:
             disk.remove(leftover)
