@@ -53,7 +53,7 @@ class LedgerColumn(RoundColumn):
         ink = self.palette().color(QPalette.ColorRole.WindowText)
         self._paint_bar(painter, entry, box, ink)
         if not entry.meets:
-            draw_stop(painter, QPointF(STITCHES[0] + 7, box.center().y()), box.height(), ink)
+            draw_stop(painter, QPointF(STITCHES[0] + 3, box.center().y()), box.height(), ink)
         if box.height() < LOWEST_TEXT:
             return
         painter.setPen(ink)

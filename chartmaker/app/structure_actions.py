@@ -68,17 +68,21 @@ SIGN_ACTIONS: tuple[Action, ...] = (
 
 ROUND_ACTIONS: tuple[Action, ...] = (
     _structure(
-        "rounds.insert_above", "Insert &above", "I", lambda desk: desk.insert_rounds(above=True), where="canvas"
+        "rounds.insert_above", "Insert a round &above", "I", lambda desk: desk.insert_rounds(above=True), where="canvas"
     ),
     _structure(
-        "rounds.insert_below", "Insert &below", "Shift+I", lambda desk: desk.insert_rounds(above=False), where="canvas"
+        "rounds.insert_below",
+        "Insert a round &below",
+        "Shift+I",
+        lambda desk: desk.insert_rounds(above=False),
+        where="canvas",
     ),
-    _structure("rounds.duplicate", "D&uplicate", "Ctrl+D", lambda desk: desk.duplicate_rounds()),
-    _structure("rounds.delete", "&Delete", ("Ctrl+Del", "Ctrl+Backspace"), lambda desk: desk.delete_rounds()),
-    _structure("rounds.up", "Move u&p", "Alt+Up", lambda desk: desk.move_rounds(up=True), begins_group=True),
-    _structure("rounds.down", "Move d&own", "Alt+Down", lambda desk: desk.move_rounds(up=False)),
+    _structure("rounds.duplicate", "D&uplicate the round", "Ctrl+D", lambda desk: desk.duplicate_rounds()),
+    _structure("rounds.delete", "&Delete the round", ("Ctrl+Del", "Ctrl+Backspace"), lambda desk: desk.delete_rounds()),
+    _structure("rounds.up", "Move the round u&p", "Alt+Up", lambda desk: desk.move_rounds(up=True), begins_group=True),
+    _structure("rounds.down", "Move the round d&own", "Alt+Down", lambda desk: desk.move_rounds(up=False)),
     _structure(
-        "rounds.choose", "&Choose all of the band", "Ctrl+B", lambda desk: desk.choose_band(), begins_group=True
+        "rounds.choose", "&Choose all rounds of the band", "Ctrl+B", lambda desk: desk.choose_band(), begins_group=True
     ),
 )
 """Of the round at the cursor, or of the run of rounds that is chosen."""
@@ -88,13 +92,19 @@ BAND_ACTIONS: tuple[Action, ...] = (
     _structure(
         "bands.add_below", "Add a band &below", "Shift+B", lambda desk: desk.add_band(above=False), where="canvas"
     ),
-    _structure("bands.duplicate", "D&uplicate", "Ctrl+Shift+D", lambda desk: desk.duplicate_band()),
-    _structure("bands.delete", "&Delete", ("Ctrl+Shift+Del", "Ctrl+Shift+Backspace"), lambda desk: desk.delete_band()),
-    _structure("bands.up", "Move u&p", "Alt+Shift+Up", lambda desk: desk.move_band(up=True), begins_group=True),
-    _structure("bands.down", "Move d&own", "Alt+Shift+Down", lambda desk: desk.move_band(up=False)),
+    _structure("bands.duplicate", "D&uplicate the band", "Ctrl+Shift+D", lambda desk: desk.duplicate_band()),
+    _structure(
+        "bands.delete", "&Delete the band", ("Ctrl+Shift+Del", "Ctrl+Shift+Backspace"), lambda desk: desk.delete_band()
+    ),
+    _structure(
+        "bands.up", "Move the band u&p", "Alt+Shift+Up", lambda desk: desk.move_band(up=True), begins_group=True
+    ),
+    _structure("bands.down", "Move the band d&own", "Alt+Shift+Down", lambda desk: desk.move_band(up=False)),
     _structure("bands.join", "&Join with the band above", "J", lambda desk: desk.join_band(), where="canvas"),
-    _structure("bands.split", "&Split below this round", "Shift+J", lambda desk: desk.split_band(), where="canvas"),
-    _field("name", "Re&name", "F2", begins_group=True),
+    _structure(
+        "bands.split", "&Split the band below this round", "Shift+J", lambda desk: desk.split_band(), where="canvas"
+    ),
+    _field("name", "Re&name the band", "F2", begins_group=True),
     _field("repeat", "Set the &repeat", "F3"),
     _field("times", "Set how many &times it goes round", "F4"),
     _field("texture", "Set the te&xture", "F5"),

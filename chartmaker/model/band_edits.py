@@ -84,8 +84,8 @@ def join_band(design: Design, *, band: int) -> ReplaceBands | None:
     lower, upper = design.bands[band], design.bands[band + 1]
     if lower.times != upper.times or len(lower.rounds[-1]) != upper.rounds[0].eaten:
         raise ValueError(
-            f"a repeat of {len(lower.rounds[-1])} × {lower.times} cannot join one of "
-            f"{upper.rounds[0].eaten} × {upper.times}; double or halve one of them first"
+            f"only bands of one repeat join; here it is {len(lower.rounds[-1])} × {lower.times}, "
+            f"and the band above eats {upper.rounds[0].eaten} × {upper.times}"
         )
     if lower.texture != upper.texture:
         raise ValueError(

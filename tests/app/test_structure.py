@@ -423,7 +423,7 @@ def test_a_round_that_does_not_meet_is_marked_at_its_row_and_in_the_ledger(windo
         at = QPoint(canvas.viewport().width() - 39, point(canvas, (row, 0)).y() - 4)
         assert (shown.pixelColor(at) == ink) == is_marked, row
         assert (shown.pixelColor(at) != margin.pixelColor(at)) == is_marked, row
-        sign = QPoint(225, round(ledger.row_box(row).center().y()) - 4)
+        sign = QPoint(221, round(ledger.row_box(row).center().y()) - 4)
         assert (told.pixelColor(sign) == ink) == is_marked, row
         assert (told.pixelColor(sign) != column.pixelColor(sign)) == is_marked, row
     assert "! eats 140 stitches, the round below has 144" in ledger.words(2)
