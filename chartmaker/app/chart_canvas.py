@@ -92,7 +92,8 @@ class ChartCanvas(ChartView):
     def drop(self) -> None:
         """Drop the gesture under way: the chart is as it was."""
         self._button = Qt.MouseButton.NoButton
-        if self.hand.is_busy:
+        if self.hand.is_busy and self.hand.sign_held is not None:
+            # Its preview may have moved the stitch that the cursor was on.
             self.current = self._cursor_before
         self.hand.cancel()
         self.show_design(self.document.design)

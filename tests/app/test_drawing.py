@@ -62,6 +62,12 @@ def test_the_line_tool_shows_its_line_and_draws_it_on_release(window):
     assert drawn(window.document.design)[-4:] == ["....x...", ".....x..", "......x.", ".......x"]
 
 
+def test_escape_leaves_the_cursor_where_a_line_by_keys_had_brought_it(window):
+    type_at(window, Qt.Key.Key_L, Qt.Key.Key_Space, Qt.Key.Key_Up, Qt.Key.Key_Left, Qt.Key.Key_Escape)
+    assert window.chart.canvas.current == (1, 1)
+    assert window.document.stack.count() == 0
+
+
 def test_another_button_during_a_gesture_drops_it(window):
     canvas, port = window.chart.canvas, window.chart.canvas.viewport()
     QTest.mousePress(port, LEFT, NONE, point(canvas, (0, 0)))

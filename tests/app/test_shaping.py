@@ -72,6 +72,15 @@ def test_where_the_next_band_no_longer_meets_it_is_marked(window):
     assert "! eats 144 stitches, the round below has 126" in window.chart.ledger.words(4)
 
 
+def test_a_sign_is_taken_up_by_its_button(window):
+    button = window.chart.tools.widgetForAction(window.actions_made["sign.centred"])
+    QTest.mouseClick(button, LEFT)
+    assert window.chart.canvas.hand.sign_held == Shaping.CENTRED
+    assert "C" in button.toolTip()
+    drag(window.chart.canvas, (2, 4))
+    assert text(window.document.design)[1] == "AB|......|..^..."
+
+
 def test_the_space_bar_sets_the_sign_at_the_cursor(window):
     type_at(window, Qt.Key.Key_Up, Qt.Key.Key_S, Qt.Key.Key_Space, Qt.Key.Key_End, Qt.Key.Key_K, Qt.Key.Key_Return)
     assert text(window.document.design)[2] == "AB|......|>....<"
