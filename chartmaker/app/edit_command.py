@@ -1,11 +1,17 @@
 """The one undo command: it carries any edit of the model."""
 
-from collections.abc import Callable
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
 
 from PySide6.QtGui import QUndoCommand
 
 from chartmaker.app.words import tr
-from chartmaker.model.edits import Edit
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from chartmaker.model.edits import Edit
 
 
 class EditCommand(QUndoCommand):

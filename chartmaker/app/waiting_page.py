@@ -9,7 +9,17 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QMargins, Qt, Signal
 from PySide6.QtGui import QPainter
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QScrollBar, QSplitter, QToolBar, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QScrollBar,
+    QSpinBox,
+    QSplitter,
+    QToolBar,
+    QVBoxLayout,
+    QWidget,
+)
 
 from chartmaker.app.chart_frame import BOTTOM, LEFT, RIGHT, TOP
 from chartmaker.app.shades import SURROUND
@@ -86,12 +96,16 @@ def _band_strip() -> QWidget:
     strip = QWidget()
     row = QHBoxLayout(strip)
     row.setContentsMargins(8, 2, 8, 3)
+    row.setSpacing(6)
     row.addWidget(QLabel(tr("Band")))
     name = QLineEdit()
-    name.setEnabled(False)
+    name.setReadOnly(True)
     name.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-    row.addWidget(name)
-    row.addStretch(1)
+    name.setMaximumWidth(260)
+    # The line will be as high as the highest control in it, which counts stitches.
+    name.setMinimumHeight(QSpinBox().sizeHint().height())
+    row.addWidget(name, 3)
+    row.addStretch(2)
     return strip
 
 
