@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import os
 import sys
 from typing import TYPE_CHECKING
@@ -34,6 +35,7 @@ def run(design_path: Path | None) -> int:
         application.installTranslator(translator)
     window = open_window(kept_settings(), design_path)
     sys.excepthook = FaultTeller(window)
+    window.chart_came.connect(gc.enable)
     return application.exec()
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QSettings, Qt
+from PySide6.QtCore import QEvent, QSettings, Qt, Signal
 from PySide6.QtWidgets import (
     QAbstractSpinBox,
     QApplication,
@@ -49,6 +49,9 @@ class Window(QMainWindow):
 
     It is shown before the chart is there, which needs numpy and the sums; those are loaded once it has been painted.
     """
+
+    chart_came = Signal()
+    """All that the start needed is loaded and made."""
 
     document: OpenDesign
     filing: Filing
@@ -120,6 +123,7 @@ class Window(QMainWindow):
         self._waiting.deleteLater()
         if had_keys:
             chart.canvas.setFocus()
+        self.chart_came.emit()
         return chart
 
     @property

@@ -14,13 +14,14 @@ from tests.benchmarks.bench_window import CHART, SHOWN, WATCH, run_script
 HEAVY = ("numpy", "colour", "scipy", "reportlab", "PIL", "tomlkit", "chartmaker.appraisal", "chartmaker.model.design")
 TELL = f"""
 def end():
-    import json, os, sys
+    import gc, json, os, sys
     from PySide6.QtWidgets import QApplication, QMainWindow
     window = next(widget for widget in QApplication.topLevelWidgets() if isinstance(widget, QMainWindow))
     told = {{
         "loaded": [name for name in {HEAVY!r} if name in sys.modules],
         "has_chart": window.has_chart,
         "title": window.windowTitle(),
+        "collects": gc.isenabled(),
         "colours": len({{window.grab().toImage().pixelColor(x, 300).name() for x in range(270, 740)}}),
     }}
     print(json.dumps(told), flush=True)
@@ -34,6 +35,7 @@ def test_before_the_first_picture_nothing_of_the_sums_is_loaded():
         "loaded": [],
         "has_chart": False,
         "title": "lockside-cap.hat.toml[*] – Chartmaker",
+        "collects": False,
         "colours": 1,
     }
 
@@ -41,6 +43,7 @@ def test_before_the_first_picture_nothing_of_the_sums_is_loaded():
 def test_the_chart_comes_by_itself_after_the_first_picture():
     told = json.loads(run_script(WATCH + TELL + CHART))
     assert told["has_chart"]
+    assert told["collects"]
     assert {"numpy", "chartmaker.appraisal"} <= set(told["loaded"])
     assert not {"colour", "scipy", "reportlab", "PIL", "tomlkit"} & set(told["loaded"])
     assert told["title"] == "Lockside cap[*] – Chartmaker"
