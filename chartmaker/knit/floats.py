@@ -61,19 +61,24 @@ def find_floats(fabric: Fabric) -> Floats:
     keys = (fabric.round_of * MOST_LETTERS + fabric.letters).astype(np.uint16)
     uses = np.argsort(keys, kind="stable")
     keys = keys[uses]
-    last = np.append(np.flatnonzero(keys[1:] != keys[:-1]), len(keys) - 1)
-    first = np.append(0, last[:-1] + 1)
+    is_last = np.empty(len(keys), dtype=np.bool_)
+    np.not_equal(keys[1:], keys[:-1], out=is_last[:-1])
+    is_last[-1] = True
+    last = np.flatnonzero(is_last)
     counts = np.asarray(fabric.counts)
-    following = np.append(uses[1:], 0)
-    following[last] = uses[first] + counts[keys[last] // MOST_LETTERS]
-    gap = following - uses - 1
+    gap = np.empty_like(uses)
+    np.subtract(uses[1:], uses[:-1], out=gap[:-1])
+    first = np.concatenate(([0], last[:-1] + 1))
+    gap[last] = uses[first] + counts[keys[last] // MOST_LETTERS] - uses[last]
+    gap -= 1
     found = np.flatnonzero(gap)
-    rounds, letters = np.divmod(keys[found].astype(np.intp), MOST_LETTERS)
+    rounds, letters = np.divmod(keys[found], np.uint16(MOST_LETTERS))
     start = uses[found] + 1 - fabric.starts[rounds]
+    start[start == counts[rounds]] = 0
     return Floats(
-        round=rounds,
-        letter=letters,
-        start=np.where(start == counts[rounds], 0, start),
+        round=rounds.astype(np.intp),
+        letter=letters.astype(np.intp),
+        start=start,
         length=gap[found],
         rounds=fabric.rounds,
     )

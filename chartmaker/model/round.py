@@ -54,8 +54,11 @@ class Round:
     @property
     def letters_in_use(self) -> str:
         """The letters that at least one stitch is worked in, ground first, each once."""
-        played = (letter for part, letter in enumerate(self.letters) if part in self.cells)
-        return "".join(dict.fromkeys(played))
+        worked = ""
+        for part, letter in enumerate(self.letters):
+            if part in self.cells and letter not in worked:
+                worked += letter
+        return worked
 
     def letter_of(self, stitch: int) -> str:
         """Give the letter that the stitch at this index is worked in."""
