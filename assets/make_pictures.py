@@ -1,57 +1,81 @@
-"""Makes the README's pictures from the program itself: its window on the example cap, and the cap's printed pages.
+"""Makes the README's pictures from the program itself: its window, its printed pages and its hats.
 
 Run it from the repository's root, where the `test` extra is installed: `python assets/make_pictures.py`.
 """
 
 import os
 import tempfile
+import time
 from pathlib import Path
 
 os.environ["QT_QPA_PLATFORM"] = "offscreen"
 os.environ["QT_SCALE_FACTOR"] = "2"
 
 import pypdfium2
+from PIL import Image
 from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QApplication
 
 from chartmaker.app.main import open_window
 from chartmaker.app.window import Window
-from chartmaker.appraisal import Appraisal
+from chartmaker.appraisal import Appraisal, appraise
+from chartmaker.files.design_reading import read_design
+from chartmaker.pictures.picture import picture
 from chartmaker.sheets.print_sheets import print_sheets
 
 ROOT = Path(__file__).resolve().parent.parent
-DESIGN = ROOT / "examples" / "lockside-cap.hat.toml"
+ASSETS = ROOT / "assets"
+CAP, TAM = (ROOT / "examples" / name for name in ("lockside-cap.hat.toml", "towpath-tam.hat.toml"))
 WINDOW_SIZE = (1200, 780)
 PAGE_SCALE = 1.5
 """Pixels of a printed page to one point of it."""
+PAGES = {"page-crown": 3, "page-bath": 6}
+"""The printed pages that are shown, by index."""
 LOST_COLOURWAY = "red on blue"
 CURRENT_ROUND, CURRENT_STITCH = 27, 11
 """Where the cursor stands in the picture of the chart."""
+MOST_SECONDS = 20.0
+"""For the chart to come to the window."""
 
 
 def main() -> None:
     """Write every picture beside this file."""
+    save_hats()
+    save_printed(appraise(read_design(CAP)))
     application = QApplication([])
     with tempfile.TemporaryDirectory() as folder:
+        os.environ["CHARTMAKER_STATE"] = folder
         settings = QSettings(str(Path(folder) / "settings.ini"), QSettings.Format.IniFormat)
-        window = open_window(settings, DESIGN)
+        window = open_window(settings, CAP)
         window.resize(*WINDOW_SIZE)
-        for page in ("chart", "lots", "yarn", "hat", "baths"):
-            show(application, window, page)
-            window.grab().save(str(ROOT / "assets" / f"window-{page}.png"))
-        save_printed(window.document.appraisal)
+        wait_for_the_chart(application, window)
+        show_chart(application, window)
+        save_window(window, "window-chart")
         show_a_lost_pair(application, window)
-        window.grab().save(str(ROOT / "assets" / "window-value.png"))
+        save_window(window, "window-value")
 
 
-def show(application: QApplication, window: Window, page: str) -> None:
-    """Turn to a page, and let Qt do all that it has put off: layouts, the palette beside the design."""
-    window.show_page(page)
-    if page == "chart":
-        window.chart.canvas.go_to(CURRENT_ROUND, CURRENT_STITCH)
-        window.chart.canvas.hovered.emit(window.chart.canvas.current)
-    for _ in range(8):
+def wait_for_the_chart(application: QApplication, window: Window) -> None:
+    """Let Qt run until the design is read and its chart is shown, and then do all that it has put off."""
+    end = time.monotonic() + MOST_SECONDS
+    while not window.has_chart and time.monotonic() < end:
         application.processEvents()
+    settle(application)
+
+
+def settle(application: QApplication) -> None:
+    """Let Qt do what it has put off: layouts, the palette beside the design."""
+    for _ in range(20):
+        application.processEvents()
+        time.sleep(0.01)
+
+
+def show_chart(application: QApplication, window: Window) -> None:
+    """Turn to the chart with the cursor in its large band."""
+    window.show_page("chart")
+    window.chart.canvas.go_to(CURRENT_ROUND, CURRENT_STITCH)
+    window.chart.canvas.hovered.emit(window.chart.canvas.current)
+    settle(application)
 
 
 def show_a_lost_pair(application: QApplication, window: Window) -> None:
@@ -61,16 +85,33 @@ def show_a_lost_pair(application: QApplication, window: Window) -> None:
     window.show_view("value")
     while not window.findings.has_remedy:
         window.findings.go(1)
-    show(application, window, "chart")
+    show_chart(application, window)
+
+
+def save_window(window: Window, name: str) -> None:
+    """Save the window as it stands."""
+    path = ASSETS / f"{name}.png"
+    window.grab().save(str(path))
+    save_small(Image.open(path), name)
 
 
 def save_printed(appraisal: Appraisal) -> None:
-    """Save every printed page as a picture."""
+    """Save the printed pages that are shown."""
     document = pypdfium2.PdfDocument(print_sheets(appraisal, paper="a4"))
-    for number in range(len(document)):
-        picture = document[number].render(scale=PAGE_SCALE).to_pil()
-        picture.save(ROOT / "assets" / f"page-{number + 1}.png", optimize=True)
+    for name, number in PAGES.items():
+        save_small(document[number].render(scale=PAGE_SCALE).to_pil(), name)
     document.close()
+
+
+def save_hats() -> None:
+    """Save both hats as they are worn."""
+    for name, path in (("hat-cap", CAP), ("hat-tam", TAM)):
+        save_small(Image.fromarray(picture(appraise(read_design(path)), "hat", 700)), name)
+
+
+def save_small(image: Image.Image, name: str) -> None:
+    """Save a picture with 256 colours of its own, a third of its size otherwise."""
+    image.convert("RGB").quantize(256, dither=Image.Dither.NONE).save(ASSETS / f"{name}.png", optimize=True)
 
 
 if __name__ == "__main__":
