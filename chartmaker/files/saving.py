@@ -116,7 +116,6 @@ def write_safely(
         old = _Old(target, _mode_of(target), expected)
         if old.mode is not None and target.read_bytes() == data:
             return fingerprint_from(target.stat(), data)
-        old.require_expected()
         _replace(old, data, keep_previous=keep_previous, disk=disk)
         written = fingerprint_from(target.stat(), data)
     except (OSError, ValueError, RuntimeError) as problem:  # a path with a zero byte; links that lead round in a circle
@@ -186,7 +185,7 @@ def _replace(old: _Old, data: bytes, *, keep_previous: bool, disk: Disk) -> None
         disk.create(new, data)
         if old.mode is not None:
             disk.set_mode(new, old.mode)
-        old.require_expected()  # once more, since writing may have taken a while
+        old.require_expected()  # as late as can be, since writing may take a while
         if old.mode is not None and keep_previous:
             disk.duplicate(old.path, spare)
             disk.move_over(spare, old.path.with_name(old.path.name + BEFORE))

@@ -4,6 +4,7 @@ Each state carries its number and a checksum of its cells in its title, so that 
 editing had come, and that nothing of it is mixed with another state.
 """
 
+import io
 import os
 import random
 import time
@@ -11,6 +12,7 @@ import zlib
 from dataclasses import replace
 from multiprocessing.connection import Connection
 from pathlib import Path
+from typing import IO, Any
 
 from chartmaker.files.backups import Backups
 from chartmaker.files.claims import claim
@@ -26,6 +28,8 @@ from tests.benchmarks.large_design import large_design
 DESIGN = "towpath.hat.toml"
 SAVE_EVERY = 20
 """Edits, about, from one save to the next."""
+WAIT_S = 0.001
+_OPEN = io.open
 PAUSE_S = 0.0005
 """A hand is slower; without a pause the log would fill."""
 
@@ -45,13 +49,14 @@ def number_of(design: Design) -> int:
 def edit_until_killed(folder: Path, seed: int, log: Connection, keep_after_s: float, disk: str) -> None:
     """Open the design, take up what the last one left, and go on; tell every step before and after it.
 
-    `disk` is "real"; "quick", whose every forced write takes a millisecond, since what a killed program has written
-    needs no forcing to be there, and other programs' forced writes would hold this one up; or "in place", quick too, on
-    which a file is emptied and filled again.
+    `disk` is "real"; "even", on which to open a file for writing and to force it out take a millisecond each, so that
+    kills fall between the steps as often as into any; or "in place", even too, on which a file is emptied and filled
+    again. What a killed program has written is there without being forced out.
     """
     log.send("begun")
     if disk != "real":
-        os.fsync = lambda _handle: time.sleep(0.001)
+        os.fsync = lambda _handle: time.sleep(WAIT_S)
+        io.open = _open_and_wait
     if disk == "in place":
         Disk.move_over = _write_in_place
     Editor(folder, random.Random(seed), log, keep_after_s).run()
@@ -130,11 +135,14 @@ def _checksum(design: Design) -> int:
     return zlib.crc32(b"".join(line.cells for _, line in design.rounds()))
 
 
+def _open_and_wait(path: Path, mode: str = "r", *arguments: Any, **options: Any) -> IO[Any]:
+    file = _OPEN(path, mode, *arguments, **options)
+    if mode[0] in "wx":
+        time.sleep(WAIT_S)
+    return file
+
+
 def _write_in_place(_disk: Disk, new: Path, old: Path) -> None:
     """Do what a program does that does not know better: empty the file and fill it again."""
-    data = new.read_bytes()
-    with old.open("wb") as file:
-        for start in range(0, len(data), 512):
-            file.write(data[start : start + 512])
-            file.flush()
+    old.write_bytes(new.read_bytes())
     new.unlink()

@@ -143,12 +143,13 @@ def test_looking_whether_a_lock_is_held_changes_nothing(tmp_path):
 
 
 @pytest.mark.skipif(sys.platform == "win32", reason="no open file is taken away there")
-def test_a_lock_whose_file_was_taken_away_before_it_was_held_is_not_held(tmp_path, monkeypatch):
+def test_a_lock_whose_file_was_put_anew_before_it_was_held_is_not_held(tmp_path, monkeypatch):
     path, real, turns = tmp_path / "one.lock", lock._lock, []
 
     def taken_away(handle, *, shared):
         turns.append(shared)
         path.unlink()
+        path.write_bytes(b"of another who came in between")
         real(handle, shared=shared)
 
     monkeypatch.setattr(lock, "_lock", taken_away)

@@ -75,7 +75,7 @@ class Death:
 class Running:
     """An editor at work in a folder."""
 
-    def __init__(self, folder: Path, seed: int, *, keep_after_s: float, disk: str = "quick") -> None:
+    def __init__(self, folder: Path, seed: int, *, keep_after_s: float, disk: str = "even") -> None:
         self.folder = folder
         self.log, theirs = CONTEXT.Pipe(duplex=False)
         arguments = (folder, seed, theirs, keep_after_s, disk)
@@ -136,6 +136,8 @@ def _story(folder):
     for seed in range(KILLS):
         running = Running(folder, seed, keep_after_s=SHORT_KEEP_AFTER_S)
         deaths.append(running.killed_after(chance.uniform(0, LONGEST_LIFE_S)))
+        if deaths[-1].broken:  # nobody could go on from there
+            break
     return deaths
 
 
