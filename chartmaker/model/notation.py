@@ -49,4 +49,5 @@ def _codes(text: str, *, signs: str, what: str) -> bytes:
 
 
 def _signs(codes: bytes, signs: str) -> str:
-    return "".join(signs[code] for code in reversed(codes))
+    table = signs.encode().ljust(256)
+    return codes[::-1].translate(table).decode()
