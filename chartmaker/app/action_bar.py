@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QMenu, QSizePolicy, QToolBar, QToolButton, QWidget
 
 from chartmaker.app.actions import ACTIONS, ON_A_CHIP, TOOL_BAR, WITH_TEXT
 from chartmaker.app.icons import icon
+from chartmaker.app.motif_actions import ON_THE_SHELF
 from chartmaker.app.structure_actions import ON_A_ROUND
 from chartmaker.app.words import tr
 
@@ -20,8 +21,8 @@ if TYPE_CHECKING:
     from chartmaker.app.chart_page import ChartPage
     from chartmaker.app.window import Window
 
-ON_AT_FIRST = ("tool.draw", "part.figure", "view.shade", "page.chart")
-OFF_AT_FIRST = ("edit.undo", "edit.redo", "findings.mend")
+ON_AT_FIRST = ("tool.draw", "part.figure", "motifs.snap", "view.shade", "page.chart")
+OFF_AT_FIRST = ("edit.undo", "edit.redo", "motifs.stamp", "motifs.lay_in", "findings.mend")
 
 
 class ActionBar(QObject):
@@ -52,6 +53,9 @@ class ActionBar(QObject):
         of_a_round = tuple(tuple(self.made[name] for name in group) for group in ON_A_ROUND)
         chart.canvas.row_actions = chart.ledger.row_actions = of_a_round
         chart.shading.row_actions = (tuple(self.made[name] for name in ON_A_CHIP),)
+        for name, words in ON_THE_SHELF:
+            self.made[name].setIconText(tr(words))
+        chart.motifs.actions = tuple(self.made[name] for name, _ in ON_THE_SHELF)
         self.refresh()
 
     def refresh(self) -> None:

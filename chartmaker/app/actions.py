@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from chartmaker.app.action import Action, on_chart
+from chartmaker.app.motif_actions import MOTIF_ACTIONS
 from chartmaker.app.structure_actions import BAND_ACTIONS, ROUND_ACTIONS, SIGN_ACTIONS
 from chartmaker.model.stitches import Part
 
@@ -162,6 +163,7 @@ ACTIONS: tuple[Action, ...] = (
     *SIGN_ACTIONS,
     *ROUND_ACTIONS,
     *BAND_ACTIONS,
+    *MOTIF_ACTIONS,
     _view("shade", "&Shade", "1"),
     _view("value", "&Grey value", "2"),
     _view("symbols", "S&ymbols", "3"),
@@ -223,7 +225,7 @@ ACTIONS: tuple[Action, ...] = (
 
 TOOL_BAR: tuple[tuple[str, ...], ...] = (
     ("edit.undo", "edit.redo"),
-    ("tool.draw", "tool.line", "tool.pick"),
+    ("tool.draw", "tool.line", "tool.pick", "motifs.shelf"),
     ("part.ground", "part.figure", "part.third"),
     tuple(action.id for action in SIGN_ACTIONS),
     ("view.zoom_in", "view.zoom_out", "view.fit"),

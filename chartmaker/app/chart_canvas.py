@@ -80,9 +80,9 @@ class ChartCanvas(ChartView):
         self.hand_changed.emit()
 
     def take_part(self, part: Part) -> None:
-        """Draw another part; a hand that shapes takes up drawing."""
+        """Draw another part; a hand that shapes or stamps takes up drawing."""
         self.hand.part = part
-        self.take_tool("draw" if self.hand.sign_held is not None else self.hand.tool.name)
+        self.take_tool("draw" if self.hand.sign_held is not None or self.hand.holds_stamp else self.hand.tool.name)
 
     def take_sign(self, sign: Shaping) -> None:
         """Shape stitches, with this sign."""
@@ -148,6 +148,9 @@ class ChartCanvas(ChartView):
             self._press_beside(event)
             return
         if event.button() not in (Qt.MouseButton.LeftButton, Qt.MouseButton.RightButton):
+            return
+        if event.button() == Qt.MouseButton.RightButton and self.hand.holds_stamp:
+            self.take_tool("draw")
             return
         cell = self.frame.cell_at(event.position())
         self._button = event.button()
@@ -217,6 +220,8 @@ class ChartCanvas(ChartView):
             self._draw_by_key()
         elif key == Qt.Key.Key_Escape and self.hand.is_busy:
             self.drop()
+        elif key == Qt.Key.Key_Escape and self.hand.holds_stamp:
+            self.take_tool("draw")
         elif key == Qt.Key.Key_Escape and len(self.chosen) > 1:
             self.go_to(self.current[0], self._stitch_near())
         else:

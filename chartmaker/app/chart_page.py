@@ -11,6 +11,7 @@ from chartmaker.app.band_strip import BandStrip
 from chartmaker.app.chart_canvas import ChartCanvas
 from chartmaker.app.ledger_column import LedgerColumn
 from chartmaker.app.letters_list import LettersList
+from chartmaker.app.motif_desk import MotifDesk
 from chartmaker.app.shading_column import ShadingColumn
 from chartmaker.app.structure_desk import StructureDesk
 from chartmaker.app.value_ladder import ValueLadder
@@ -31,6 +32,7 @@ class ChartPage(QWidget):
         self.document = document
         self.canvas = ChartCanvas(document)
         self.structure = StructureDesk(self.canvas)
+        self.motifs = MotifDesk(self.canvas)
         self.band = BandStrip(self.canvas, self.structure)
         self.shading = ShadingColumn(self.canvas)
         self.ledger = LedgerColumn(self.canvas)
@@ -38,6 +40,11 @@ class ChartPage(QWidget):
         self.letters = LettersList(document)
         self.tools = QToolBar(tr("Chart tools"))
         self.tools.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonIconOnly)
+        self._ladder_box = _titled(tr("Value, L*"), self.ladder)
+        self._letters_box = _titled(tr("Letters and lots"), self.letters)
+        self._shelf_box: QWidget | None = None
+        """None until it is first shown."""
+        self._side = self._left_side()
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
@@ -57,12 +64,35 @@ class ChartPage(QWidget):
             self.canvas.go_to(place.round, place.stitch or 0)
             self.canvas.setFocus()
         elif place.letters:
+            self.show_shelf(is_shown=False)
             self.letters.show_letter(place.letters[0])
+
+    @property
+    def has_shelf(self) -> bool:
+        """Whether the shelf of motifs is shown."""
+        return self._shelf_box is not None and not self._shelf_box.isHidden()
+
+    def show_shelf(self, *, is_shown: bool) -> None:
+        """Show the shelf of motifs in the place of ladder and letters, or those again."""
+        if is_shown == self.has_shelf:
+            return
+        if self._shelf_box is None:
+            self._shelf_box = _titled(tr("Motifs"), self.motifs.made_shelf())
+            self._side.addWidget(self._shelf_box)
+        for box in (self._ladder_box, self._letters_box):
+            box.setVisible(not is_shown)
+        self._shelf_box.setVisible(is_shown)
+        self.canvas.hand_changed.emit()
+
+    def toggle_shelf(self) -> None:
+        """Show the shelf and give its words the keys, or hide it and give them to the chart."""
+        self.show_shelf(is_shown=not self.has_shelf)
+        (self.motifs.shelf if self.has_shelf and self.motifs.shelf else self.canvas).setFocus()
 
     def _columns(self) -> QSplitter:
         splitter = QSplitter(Qt.Orientation.Horizontal)
         splitter.setChildrenCollapsible(False)
-        splitter.addWidget(self._left_side())
+        splitter.addWidget(self._side)
         splitter.addWidget(self._right_side())
         splitter.setStretchFactor(1, 1)
         splitter.setSizes([SIDE_WIDTH, 1000])
@@ -71,8 +101,8 @@ class ChartPage(QWidget):
     def _left_side(self) -> QSplitter:
         side = QSplitter(Qt.Orientation.Vertical)
         side.setChildrenCollapsible(False)
-        side.addWidget(_titled(tr("Value, L*"), self.ladder))
-        side.addWidget(_titled(tr("Letters and lots"), self.letters))
+        side.addWidget(self._ladder_box)
+        side.addWidget(self._letters_box)
         side.setStretchFactor(0, 3)
         side.setStretchFactor(1, 2)
         side.setSizes([300, 220])

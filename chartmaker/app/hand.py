@@ -4,27 +4,33 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from chartmaker.app.stamps import stamp_edit
 from chartmaker.app.strokes import sign_edit, stroke_edit
-from chartmaker.app.tools import Cell, DrawTool, LineTool, PickTool, ShapeTool, Tool
+from chartmaker.app.tools import Cell, DrawTool, LineTool, PickTool, ShapeTool, StampTool, Tool
 from chartmaker.model.stitches import Part, Shaping
 
 if TYPE_CHECKING:
     from chartmaker.app.chart_grid import ChartGrid, Spot
     from chartmaker.model.design import Design
     from chartmaker.model.edits import Edit
+    from chartmaker.model.motif import Motif
 
 
 class Hand:
     """Turns presses, moves and releases on cells into one edit a gesture."""
 
     def __init__(self) -> None:
-        tools: tuple[Tool, ...] = (DrawTool(), LineTool(), PickTool(), ShapeTool())
+        tools: tuple[Tool, ...] = (DrawTool(), LineTool(), PickTool(), ShapeTool(), StampTool())
         self._tools = {tool.name: tool for tool in tools}
         self.tool: Tool = self._tools["draw"]
         self.part = Part.FIGURE
         """What it draws unless told otherwise."""
         self.sign = Shaping.K2TOG
         """What the shaping tool makes of a stitch."""
+        self.motif: Motif | None = None
+        """What the stamp sets down."""
+        self.snaps = True
+        """Whether the stamp's tiles begin with the repeat."""
         self.landed: Spot | None = None
         """Where the stitch stands that was shaped last; None after any other gesture."""
         self._part_now = Part.FIGURE
@@ -52,6 +58,11 @@ class Hand:
         return self.sign if self.tool.name == "shape" else None
 
     @property
+    def holds_stamp(self) -> bool:
+        """Whether its tool sets down a motif."""
+        return self.tool.name == "stamp"
+
+    @property
     def opposite(self) -> Part:
         """What the second button draws: ground, or figure where ground is what the first draws."""
         return Part.FIGURE if self.part == Part.GROUND else Part.GROUND
@@ -73,8 +84,15 @@ class Hand:
 
     def preview(self, design: Design, grid: ChartGrid) -> Design:
         """Give the design as it would be if the hand let go now; as it is where that would be refused."""
+        return self._preview_of(self._cells, design, grid)
+
+    def preview_at(self, cell: Cell, design: Design, grid: ChartGrid) -> Design:
+        """Give the design as a click on a cell would leave it; as it is where that would be refused."""
+        return self._preview_of((cell,), design, grid)
+
+    def _preview_of(self, cells: tuple[Cell, ...], design: Design, grid: ChartGrid) -> Design:
         try:
-            edit, _ = self._made_of(self._cells, design, grid)
+            edit, _ = self._made_of(cells, design, grid)
         except ValueError:
             return design
         return edit.applied_to(design) if edit else design
@@ -94,6 +112,10 @@ class Hand:
     def _made_of(self, cells: tuple[Cell, ...], design: Design, grid: ChartGrid) -> tuple[Edit | None, Spot | None]:
         if self.tool.name == "shape":
             return sign_edit(design, grid, cells, self._sign_now) or (None, None)
+        if self.holds_stamp:
+            if self.motif is None or not cells:
+                return None, None
+            return stamp_edit(design, grid, cells[0], self.motif, snaps=self.snaps), None
         return (stroke_edit(design, grid, cells, self._part_now) if self.paints else None), None
 
     def _pick(self, cells: tuple[Cell, ...], design: Design, grid: ChartGrid) -> None:

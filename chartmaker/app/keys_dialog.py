@@ -13,6 +13,8 @@ OTHER_KEYS = (
     ("Chart", "Move the cursor", "Arrows, Page Up, Page Down, Home, End"),
     ("Chart", "Draw at the cursor; begin and end a line", "Space or Enter"),
     ("Chart", "Drop the gesture, or the choice of rounds", "Escape"),
+    ("Chart", "Stamp the motif that is held; put it down", "Space or Enter; Escape or right button"),
+    ("Motifs", "Go from the words on to the motifs; hold the one there", "Down; Enter or Space"),
     ("Chart", "Draw ground, or make a stitch plain, with the mouse", "Right button"),
     ("Chart", "Choose a run of rounds", "Shift and up or down, or drag over round numbers"),
     ("Chart", "What can be done with the rounds chosen", "Menu, or right button on a round number"),

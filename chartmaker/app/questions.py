@@ -61,6 +61,15 @@ class Questions:
         )
         return PAPERS[PAPER_WORDS.index(word)] if is_chosen else None
 
+    def name_of_motif(self, proposed: str) -> str | None:
+        """Ask what a motif is to be called; None where the user thought better of it."""
+        from PySide6.QtWidgets import QInputDialog, QLineEdit
+
+        name, is_given = QInputDialog.getText(
+            self._parent, tr("Save as a motif"), tr("Name:"), QLineEdit.EchoMode.Normal, proposed
+        )
+        return name.strip() if is_given else None
+
     def tell(self, sentence: str) -> None:
         """Tell what went wrong: the one place where the window shows an error."""
         from PySide6.QtCore import Qt

@@ -164,6 +164,12 @@ class PickTool(OneStitchTool):
         return ()
 
 
+class StampTool(OneStitchTool):
+    """Sets down the motif that the hand holds, at the stitch where it lets go."""
+
+    name = "stamp"
+
+
 class ShapeTool(OneStitchTool):
     """Gives the stitch where it lets go the shaping sign that the hand holds."""
 

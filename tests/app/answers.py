@@ -12,6 +12,7 @@ class Answers:
         self.unsaved: Answer = "cancel"
         self.path: Path | None = None
         self.size = "a4"
+        self.motif_name: str | None = None
         self.asked: list[str] = []
         self.told: list[str] = []
 
@@ -28,6 +29,10 @@ class Answers:
 
     def paper(self) -> str | None:
         return self.size
+
+    def name_of_motif(self, proposed: str) -> str | None:
+        self.asked.append(proposed)
+        return self.motif_name
 
     def tell(self, sentence: str) -> None:
         self.told.append(sentence)

@@ -8,6 +8,7 @@ from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
+from chartmaker.app.motif_desk import MOTIFS_VARIABLE
 from chartmaker.app.open_design import OpenDesign
 from chartmaker.app.window import Window
 from chartmaker.model.design import Design
@@ -19,6 +20,14 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     """Let the offscreen platform say what it cannot do without a window manager: that is no fault of ours."""
     for item in items:
         item.add_marker(pytest.mark.qt_log_ignore("^This plugin does not support ", extend=True))
+
+
+@pytest.fixture(autouse=True)
+def motifs_folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """Give a folder for the user's motifs that no other test and no user shares; it is not there yet."""
+    folder = tmp_path / "own motifs"
+    monkeypatch.setenv(MOTIFS_VARIABLE, str(folder))
+    return folder
 
 
 @pytest.fixture

@@ -2,12 +2,12 @@ import pytest
 
 from chartmaker.app.chart_grid import laid_out
 from chartmaker.app.hand import Hand
-from chartmaker.app.tools import DrawTool, LineTool, PickTool
+from chartmaker.app.tools import DrawTool, LineTool, PickTool, StampTool
 from chartmaker.model.stitches import Part
 from tests.app.hand_at import drawn
 from tests.builders import chart
 
-TOOLS = pytest.mark.parametrize("make", [DrawTool, LineTool, PickTool])
+TOOLS = pytest.mark.parametrize("make", [DrawTool, LineTool, PickTool, StampTool])
 BARE = chart("\n".join(["A B | ......"] * 4), times=24)
 
 

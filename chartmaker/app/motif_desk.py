@@ -1,0 +1,184 @@
+"""What is done with motifs at the chart: the shelf is read when first shown, motifs are held, laid in and saved."""
+
+from __future__ import annotations
+
+import os
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QStandardPaths
+
+from chartmaker.app.words import tr
+from chartmaker.files.problems import UserProblem
+
+if TYPE_CHECKING:
+    from PySide6.QtGui import QAction
+
+    from chartmaker.app.chart_canvas import ChartCanvas
+    from chartmaker.app.motif_shelf import MotifShelf
+    from chartmaker.app.questions import Questions
+    from chartmaker.files.motif_reading import Shelf
+    from chartmaker.model.design import Design
+    from chartmaker.model.motif import Motif
+
+MOTIFS_VARIABLE = "CHARTMAKER_MOTIFS"
+"""Names a folder to keep the user's motifs in, in place of the system's own place."""
+ALPHABET = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
+
+
+def own_motifs_folder() -> Path:
+    """Give the folder of the user's own motifs; it need not be there yet."""
+    named = os.environ.get(MOTIFS_VARIABLE)
+    if named:
+        return Path(named)
+    return Path(QStandardPaths.writableLocation(QStandardPaths.StandardLocation.AppDataLocation)) / "motifs"
+
+
+class MotifDesk:
+    """Works at the canvas's cursor; what is refused is told by the canvas's `refused`."""
+
+    def __init__(self, canvas: ChartCanvas) -> None:
+        self._canvas = canvas
+        self._document = canvas.document
+        self.actions: tuple[QAction, ...] = ()
+        """Shown as buttons at the shelf's foot."""
+        self.shelf: MotifShelf | None = None
+        """None until it is first shown."""
+        self._at: tuple[int, int] | None = None
+        """Where the pointer or the cursor was last."""
+        canvas.hovered.connect(self._preview)
+
+    @property
+    def motif(self) -> Motif | None:
+        """The motif that actions are about: at the shelf's cursor, or else the one that was held last."""
+        chosen = self.shelf.motif if self.shelf is not None else None
+        return chosen or self._canvas.hand.motif
+
+    def made_shelf(self) -> MotifShelf:
+        """Give the shelf, made and read when it is first asked for."""
+        if self.shelf is None:
+            from chartmaker.app.motif_shelf import MotifShelf
+
+            self.shelf = shelf = MotifShelf(self.actions)
+            shelf.taken.connect(self.hold)
+            shelf.looked.connect(self._canvas.hand_changed)
+            self._canvas.cursor_moved.connect(self._follow)
+            self._document.edited.connect(self._follow)
+            self._document.replaced.connect(self._follow)
+            self._follow()
+            shelf.take_shelf(self._read())
+        return self.shelf
+
+    def hold(self) -> None:
+        """Hold the stamp with the motif, and give the chart the keys; a shaped one is told to be laid in."""
+        from chartmaker.model.stamping import stamp_hindrance
+
+        motif = self.motif
+        if motif is None:
+            return
+        if motif.is_shaped:
+            self._canvas.refused.emit(stamp_hindrance(self._document.design.bands[self._band], motif))
+            return
+        self._canvas.hand.motif = motif
+        self._canvas.take_tool("stamp")
+        self._canvas.setFocus()
+        self._preview(self._canvas.current)
+
+    def toggle_snap(self) -> None:
+        """Let tiles begin with the repeat, or where the pointer is."""
+        self._canvas.hand.snaps = not self._canvas.hand.snaps
+        self._canvas.hand_changed.emit()
+        self._preview(self._at)
+
+    def lay_in(self) -> None:
+        """Make the motif a band above the one at the cursor, in the letters of that one's last round, and go to it."""
+        from chartmaker.model.edits import with_bands
+        from chartmaker.model.stamping import as_band
+
+        motif, design, below = self.motif, self._document.design, self._band
+        if motif is None:
+            return
+        self._canvas.drop()
+        bands = design.bands
+        stitches = bands[below].stitches(len(bands[below].rounds) - 1)
+        try:
+            band = as_band(motif, stitches=stitches, letters=letters_above(design, below, motif.parts))
+            name = motif.name.replace("&", "&&")
+            edit = with_bands(design, (*bands[: below + 1], band, *bands[below + 1 :]), tr("Lay in {0}").format(name))
+        except ValueError as refusal:
+            self._canvas.refused.emit(str(refusal))
+            return
+        self._document.do(edit)
+        row = self._canvas.grid.row_of(below + 1, 0)
+        self._canvas.choose(range(row, row + 1))
+
+    def save(self, questions: Questions) -> bool:
+        """Ask for a name and save the chosen rounds, their whole repeat, among the user's motifs; tell whether it is.
+
+        What goes wrong is told by `questions` or `refused`.
+        """
+        from chartmaker.files.motif_writing import save_motif
+        from chartmaker.model.stamping import motif_from
+
+        self._canvas.drop()
+        band, folder = self._document.design.bands[self._band], own_motifs_folder()
+        name = questions.name_of_motif(band.name)
+        if not name:
+            return False
+        rows, lines = self._canvas.chosen, self._canvas.grid.rows
+        rounds = range(lines[rows[0]].index, lines[rows[-1]].index + 1)
+        block = (rounds, range(max(len(band.rounds[index]) for index in rounds)))
+        taken = _ids_taken(self._read(), folder)
+        try:
+            motif = motif_from(self._document.design, band=self._band, block=block, name=name, taken=taken)
+            save_motif(motif, folder)
+        except UserProblem as problem:
+            questions.tell(str(problem))
+            return False
+        except ValueError as refusal:
+            self._canvas.refused.emit(str(refusal))
+            return False
+        shelf = self.made_shelf()
+        shelf.take_shelf(self._read())
+        shelf.show_motif(motif.id)
+        return True
+
+    # --- upkeep
+
+    @property
+    def _band(self) -> int:
+        """The band at the cursor."""
+        return self._canvas.grid.rows[self._canvas.chosen[0]].band
+
+    def _read(self) -> Shelf:
+        from chartmaker.files.motif_reading import read_shelf
+
+        return read_shelf(own_motifs_folder())
+
+    def _follow(self) -> None:
+        if self.shelf is not None:
+            self.shelf.take_band(self._document.design.bands[self._band])
+
+    def _preview(self, cell: tuple[int, int] | None) -> None:
+        """Show what the stamp would do under the pointer or the cursor, before any button is pressed."""
+        self._at = cell
+        hand, design = self._canvas.hand, self._document.design
+        if hand.holds_stamp and not hand.is_busy:
+            shown = design if cell is None else hand.preview_at(cell, design, self._canvas.grid)
+            self._canvas.show_design(shown)
+
+
+def letters_above(design: Design, band: int, count: int) -> str:
+    """Give letters for a band above another: those of its last round, then of the design's other rounds, then new."""
+    bands = design.bands
+    lines = (bands[band].rounds[-1], *reversed(bands[band].rounds), *(line for _, line in design.rounds()))
+    known = dict.fromkeys("".join(line.letters for line in lines) + ALPHABET)
+    return "".join(known)[:count]
+
+
+def _ids_taken(shelf: Shelf, folder: Path) -> set[str]:
+    """Give the ids of motifs, and those of files that are none: a broken file is not to be written over either."""
+    from chartmaker.files.motif_reading import ENDING
+
+    files = folder.glob(f"*{ENDING}") if folder.is_dir() else ()
+    return {motif.id for motif in shelf.motifs} | {path.name.removesuffix(ENDING) for path in files}

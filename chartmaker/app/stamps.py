@@ -1,0 +1,35 @@
+"""A motif set down at a cell of the chart, as one edit. No Qt here."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from chartmaker.knit.outline import chart_offsets
+from chartmaker.model.motif import fits
+from chartmaker.model.stamping import stamped
+
+if TYPE_CHECKING:
+    from chartmaker.app.chart_grid import ChartGrid
+    from chartmaker.model.design import Design
+    from chartmaker.model.edits import Edit
+    from chartmaker.model.motif import Motif
+
+
+def stamp_edit(
+    design: Design, grid: ChartGrid, cell: tuple[int, int], motif: Motif, *, snaps: bool = True
+) -> Edit | None:
+    """Make the edit that stamps a motif, its lowest round and first stitch at a cell; None where it changes nothing.
+
+    Where it tiles the band's repeat and `snaps`, tiles begin with the repeat's stitch 1, wherever in one the cell is.
+    Raises ValueError, with a sentence, where the band cannot take the motif.
+    """
+    spot = grid.spot(*cell)
+    if spot is None:
+        return None
+    band = design.bands[spot.band]
+    stitch = spot.stitch
+    if snaps and not band.is_shaped and fits(motif, len(band.rounds[spot.index])):
+        stitch -= stitch % motif.repeat
+    offsets = chart_offsets(band.rounds) if band.is_shaped else ()
+    edit = stamped(design, motif, band=spot.band, at=(spot.index, stitch), offsets=offsets)
+    return edit if edit.changes else None
