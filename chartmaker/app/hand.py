@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from chartmaker.app.stamps import stamp_edit
 from chartmaker.app.strokes import sign_edit, stroke_edit
 from chartmaker.app.tools import Cell, DrawTool, LineTool, PickTool, ShapeTool, StampTool, Tool
 from chartmaker.model.stitches import Part, Shaping
@@ -115,6 +114,9 @@ class Hand:
         if self.holds_stamp:
             if self.motif is None or not cells:
                 return None, None
+            # Imported late: the start can do without.
+            from chartmaker.app.stamps import stamp_edit
+
             return stamp_edit(design, grid, cells[0], self.motif, snaps=self.snaps), None
         return (stroke_edit(design, grid, cells, self._part_now) if self.paints else None), None
 

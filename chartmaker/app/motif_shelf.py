@@ -149,8 +149,8 @@ class MotifShelf(QWidget):
 
     def take_band(self, band: Band) -> None:
         """Offer motifs for this band."""
-        if band is not self._band:
-            self._band = band
+        before, self._band = self._band, band
+        if before is None or _measures(before) != _measures(band):
             self.sift()
 
     def show_motif(self, id_: str) -> None:
@@ -168,8 +168,8 @@ class MotifShelf(QWidget):
         band = self._band
         if band is None:
             return
-        whole = band.stitches(len(band.rounds) - 1)
-        self.fit.setItemText(0, tr("Divides the repeat of {0}").format(len(band.rounds[0])))
+        repeat, whole = _measures(band)
+        self.fit.setItemText(0, tr("Divides the repeat of {0}").format(repeat))
         self.fit.setItemText(1, tr("Divides the round of {0}").format(whole))
         self.fit.setItemText(2, tr("Any repeat"))
         choice = MotifChoice(family=self.family.currentData(), words=self.search.text(), fit=self.fit.currentData())
@@ -226,6 +226,11 @@ class MotifShelf(QWidget):
         layout.addWidget(self.refused)
         layout.addLayout(buttons)
         self.setFocusProxy(self.search)
+
+
+def _measures(band: Band) -> tuple[int, int]:
+    """Give what a motif's repeat may divide: the band's repeat, and the stitches of its last round."""
+    return len(band.rounds[0]), band.stitches(len(band.rounds) - 1)
 
 
 def _line() -> QLabel:

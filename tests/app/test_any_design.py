@@ -87,3 +87,25 @@ def test_the_structure_of_any_design_can_be_changed_and_taken_back(shown, design
     while shown.document.stack.canUndo():
         shown.document.stack.undo()
     assert shown.document.design == design
+
+
+@given(designs(), st.integers(0, 60), st.tuples(st.integers(0, 30), st.integers(-10, 30)), st.booleans())
+@settings(max_examples=25, suppress_health_check=[HealthCheck.function_scoped_fixture, HealthCheck.too_slow])
+def test_any_motif_can_be_held_over_any_design_stamped_or_laid_in_and_taken_back(shown, design, which, cell, snaps):
+    shown.document.replace(design, path=None, palette=None)
+    shown.show_page("chart")
+    canvas, desk = shown.chart.canvas, shown.chart.motifs
+    shelf = desk.made_shelf()
+    canvas.hand.snaps = snaps
+    shelf.fit.setCurrentIndex(2)
+    shelf.list.setCurrentRow(which)
+    desk.hold()
+    canvas.go_to(*cell)
+    canvas.hovered.emit(cell)
+    QTest.keyClick(canvas, Qt.Key.Key_Return)
+    desk.lay_in()
+    QTest.keyClick(canvas, Qt.Key.Key_Escape)
+    assert canvas.hand.tool.name != "stamp"
+    while shown.document.stack.canUndo():
+        shown.document.stack.undo()
+    assert shown.document.design == design
