@@ -75,6 +75,7 @@ ACTIONS: tuple[Action, ...] = (
     ),
     Action("file.save", "File", "&Save", ("Ctrl+S",), lambda window: window.save(), begins_group=True),
     Action("file.save_as", "File", "Save &as…", ("Ctrl+Shift+S",), lambda window: window.save_as()),
+    Action("file.copies", "File", "&Earlier copies…", ("Ctrl+Shift+E",), lambda window: window.open_copy()),
     Action(
         "file.picture",
         "File",

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QSettings, Qt, QTimer, Signal
 
+from chartmaker.app.disk_changes import DiskChanges
 from chartmaker.app.recent_files import forget, recent_files, remember
 from chartmaker.app.words import tr
 from chartmaker.files.problems import UserProblem
@@ -18,7 +19,9 @@ if TYPE_CHECKING:
 
     from chartmaker.app.background import Background, Work
     from chartmaker.app.open_design import OpenDesign
+    from chartmaker.app.own_file import OwnFile
     from chartmaker.app.questions import Questions
+    from chartmaker.files.fingerprint import Fingerprint
     from chartmaker.model.design import Design
 
 DESIGN_ENDING = ".hat.toml"
@@ -35,13 +38,23 @@ class Filing(QObject):
     """Something that went well, for the status bar."""
 
     def __init__(
-        self, document: OpenDesign, *, questions: Questions, background: Background, settings: QSettings
+        self,
+        document: OpenDesign,
+        *,
+        own_file: OwnFile,
+        questions: Questions,
+        background: Background,
+        settings: QSettings,
     ) -> None:
         super().__init__()
         self.document = document
+        self.own_file = own_file
         self.questions = questions
         self.background = background
         self.settings = settings
+        self.changes = DiskChanges(self)
+        self._place: Path | None = document.path
+        own_file.told.connect(self.told)
         background.failed.connect(self.tell)
 
     # --- opening
@@ -49,14 +62,13 @@ class Filing(QObject):
     def first_design(self) -> Design:
         """Read the design that the window was started on; a new one where there is none, or it is refused and told."""
         from chartmaker.app.blank import blank_design
-        from chartmaker.files.design_reading import read_design
 
         if self.document.path is not None:
             try:
-                design = read_design(self.document.path)
+                design, self.document.path = self._taken(self.document.path)
             except (UserProblem, OSError) as problem:
-                self.document.path = None
-                QTimer.singleShot(0, self, partial(self.tell, problem))
+                self.document.path = self._place = None
+                self._tell_soon(problem)
             else:
                 self.after_opening()
                 return design
@@ -67,6 +79,8 @@ class Filing(QObject):
         from chartmaker.app.blank import blank_design
 
         if self.may_leave():
+            self.own_file.leave()
+            self._place = None
             self.document.replace(blank_design(), path=None, palette=None)
 
     def open(self) -> None:
@@ -93,18 +107,65 @@ class Filing(QObject):
 
     def _take(self, path: Path) -> bool:
         def read() -> None:
-            from chartmaker.files.design_reading import read_design
-
-            self.document.replace(read_design(path), path=path, palette=None)
+            design, own = self._taken(path)
+            self.document.replace(design, path=own, palette=None)
             self.after_opening()
 
         return self._carefully(read)
 
+    def _taken(self, path: Path) -> tuple[Design, Path | None]:
+        """Read a design and take its file; without the file, and told, where another window has it.
+
+        Raises UserProblem or OSError where it cannot be read; the file at hand stays this window's then.
+        """
+        from chartmaker.files.opening import open_design
+
+        opened = open_design(path)
+        own = self._own(path, opened.fingerprint)
+        self._place = path
+        return opened.design, own
+
+    def _own(self, path: Path, fingerprint: Fingerprint) -> Path | None:
+        """Give the path where the design may be saved to it, None where another window has it, which is told."""
+        if self.own_file.take(path, fingerprint):
+            return path
+        what = tr("another window has this design open, so this is a copy")
+        self._tell_soon(UserProblem(what, where=str(path), now=tr("save it under another name to keep changes")))
+        return None
+
+    def take_again(self) -> None:
+        """Read the design's file anew, and let go what is in the window."""
+        if self.document.path is not None:
+            self._take(self.document.path)
+
+    def take_unsaved(self, design: Design, path: Path | None, based_on: Fingerprint | None) -> None:
+        """Show work that its file does not hold; `based_on` is what the file was like when the work began."""
+        if path is None or based_on is None:
+            self.own_file.leave()
+            self.show_unsaved(design, None)
+        else:
+            own = self._own(path, based_on)
+            self._place = path
+            self.show_unsaved(design, own)
+
+    def show_unsaved(self, design: Design, path: Path | None) -> None:
+        """Show a design as unsaved changes of a file, which is this window's already, or of none."""
+        self._place = self._place if path is None else path
+        self.document.replace(design, path=path, palette=None)
+        self.document.stack.resetClean()
+        self.after_opening()
+
+    def open_copy(self) -> None:
+        """Ask for a copy of one of the last saves, and show it as unsaved changes."""
+        from chartmaker.app.earlier_copies import open_earlier_copy
+
+        self._carefully(lambda: open_earlier_copy(self))
+
     def after_opening(self) -> None:
         """Remember the design's place, and read the palette beside it once the window has shown the design itself."""
-        if self.document.path is None:
+        if self._place is None:
             return
-        self._note_place(self.document.path)
+        self._note_place(self._place)
         if self.document.is_appraised:
             self._take_palette_soon()
         else:
@@ -119,7 +180,7 @@ class Filing(QObject):
         document = self.document
 
         def read() -> None:
-            palette = document.path and read_palette_beside(document.design, document.path)
+            palette = self._place and read_palette_beside(document.design, self._place)
             if palette:
                 document.take_palette(palette)
 
@@ -152,21 +213,33 @@ class Filing(QObject):
         return self.save() if answer == "save" else answer == "discard"
 
     def save(self) -> bool:
-        """Save to the design's file, asking for one where it has none; whether it is saved now."""
-        return self.save_as() if self.document.path is None else self._write(self.document.path)
+        """Save to the design's file, asking for one where it has none, and about a change by something else.
+
+        Gives whether nothing is unsaved now.
+        """
+        if self.document.path is None:
+            return self.save_as()
+        if self.changes.allow_saving():
+            return self._write(self.document.path)
+        return self.document.stack.isClean()
 
     def save_as(self) -> bool:
         """Ask for a file and save there; whether it is saved now."""
-        proposed = self.document.path or self._folder / (_file_stem(self.document.design.title) + DESIGN_ENDING)
-        path = self.questions.file_to_save(tr("Save the design"), _kinds(tr("Designs"), "*.hat.toml"), proposed)
+        path = self.questions.file_to_save(tr("Save the design"), _kinds(tr("Designs"), "*.hat.toml"), self._proposed)
         return path is not None and self._write(_with_ending(path, DESIGN_ENDING))
+
+    @property
+    def _proposed(self) -> Path:
+        if self.document.path is not None:
+            return self.document.path
+        if self._place is not None:  # another window has that file
+            return self._place.with_name(self._place.name.removesuffix(DESIGN_ENDING) + tr("-copy") + DESIGN_ENDING)
+        return self._folder / (_file_stem(self.document.design.title) + DESIGN_ENDING)
 
     def _write(self, path: Path) -> bool:
         def write() -> None:
-            from chartmaker.files.design_writing import save_design
-
-            save_design(self.document.design, path)
-            self.document.path = path
+            self.own_file.save(self.document.design, path)
+            self.document.path = self._place = path
             self.document.stack.setClean()
             self._note_place(path)
             self.told.emit(tr("Saved {0}").format(path.name))
@@ -237,6 +310,10 @@ class Filing(QObject):
         else:
             text = tr("This is a fault in the program itself ({0}: {1}). The design is as it was; save it if you like.")
             self.questions.tell(text.format(type(error).__name__, error))
+
+    def _tell_soon(self, error: BaseException) -> None:
+        """Tell it once what is being done now is over: what is opened is shown before a dialog stands over it."""
+        QTimer.singleShot(0, self, partial(self.tell, error))
 
     def _carefully(self, step: Callable[[], object]) -> bool:
         """Run a step that reads or writes; whether it went well, any problem being told."""

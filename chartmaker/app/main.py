@@ -5,24 +5,29 @@ from __future__ import annotations
 import gc
 import os
 import sys
+from functools import partial
+from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QLibraryInfo, QLocale, QSettings, QTranslator
+from PySide6.QtCore import QLibraryInfo, QLocale, QSettings, QTimer, QTranslator
 from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
 from chartmaker.app.icons import drawing
 from chartmaker.app.open_design import OpenDesign
 from chartmaker.app.window import Window
+from chartmaker.files.problems import UserProblem
+from chartmaker.files.state_folder import state_folder
 
 if TYPE_CHECKING:
-    from pathlib import Path
     from types import TracebackType
 
     from chartmaker.model.design import Design
 
 SETTINGS_VARIABLE = "CHARTMAKER_SETTINGS"
 """Names a file to keep the window's settings in, in place of the system's own place."""
+STATE_VARIABLE = "CHARTMAKER_STATE"
+"""Names a folder for unsaved work, copies of saves and claims; where only settings are named, none of it is kept."""
 
 
 def run(design_path: Path | None) -> int:
@@ -33,13 +38,20 @@ def run(design_path: Path | None) -> int:
     translator = QTranslator(application)
     if translator.load(QLocale(), "qtbase", "_", QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)):
         application.installTranslator(translator)
-    window = open_window(kept_settings(), design_path)
+    problem: UserProblem | None = None
+    try:
+        state = kept_state()
+    except UserProblem as told:
+        state, problem = None, told
+    window = open_window(kept_settings(), design_path, state)
+    if problem is not None:
+        QTimer.singleShot(0, window, partial(window.filing.tell, problem))
     sys.excepthook = FaultTeller(window)
     window.chart_came.connect(gc.enable)
     return application.exec()
 
 
-def open_window(settings: QSettings, design_path: Path | None = None) -> Window:
+def open_window(settings: QSettings, design_path: Path | None = None, state: Path | None = None) -> Window:
     """Show the window on a design; on a new one where none is named, or where it is refused, which is then told.
 
     The design is read when something asks for it, at the latest once the window has been painted.
@@ -48,7 +60,7 @@ def open_window(settings: QSettings, design_path: Path | None = None) -> Window:
     def give() -> Design:
         return window.filing.first_design()
 
-    window = Window(OpenDesign(give, path=design_path), settings)
+    window = Window(OpenDesign(give, path=design_path), settings, state=state)
     window.setWindowIcon(QIcon(drawing("chartmaker", 128)))
     window.show()
     return window
@@ -58,6 +70,17 @@ def kept_settings() -> QSettings:
     """Give where the window keeps what it remembers."""
     path = os.environ.get(SETTINGS_VARIABLE)
     return QSettings(path, QSettings.Format.IniFormat) if path else QSettings("Chartmaker", "Chartmaker")
+
+
+def kept_state() -> Path | None:
+    """Give the folder of the program's state; None where settings of their own say that nothing shall be left behind.
+
+    Raises UserProblem where the system names no home for the user.
+    """
+    named = os.environ.get(STATE_VARIABLE)
+    if named:
+        return Path(named).absolute()
+    return None if os.environ.get(SETTINGS_VARIABLE) else state_folder()
 
 
 class FaultTeller:

@@ -6,23 +6,18 @@ Dialogs are imported when the first is shown, since Qt's classes cost time that 
 from __future__ import annotations
 
 from pathlib import Path
-from typing import TYPE_CHECKING, Literal
+from typing import Literal
 
+from chartmaker.app.keeping_questions import KeepingQuestions
 from chartmaker.app.words import tr
-
-if TYPE_CHECKING:
-    from PySide6.QtWidgets import QWidget
 
 Answer = Literal["save", "discard", "cancel"]
 PAPERS = ("a4", "letter")
 PAPER_WORDS = ("A4", "Letter")
 
 
-class Questions:
+class Questions(KeepingQuestions):
     """Asks by the system's own dialogs."""
-
-    def __init__(self, parent: QWidget) -> None:
-        self._parent = parent
 
     def what_of_unsaved(self, name: str) -> Answer:
         """Ask what to do with unsaved work."""

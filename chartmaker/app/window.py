@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QSettings, Qt, Signal
+from PySide6.QtCore import QEvent, QSettings, Qt, QTimer, Signal
 from PySide6.QtWidgets import (
     QAbstractSpinBox,
     QApplication,
@@ -24,16 +24,21 @@ from PySide6.QtWidgets import (
 from chartmaker import __version__
 from chartmaker.app.action_bar import ActionBar
 from chartmaker.app.arrival import Arrival
+from chartmaker.app.autosave import Autosave
 from chartmaker.app.background import Background
 from chartmaker.app.colourway_box import ColourwayBox
 from chartmaker.app.filing import Filing
 from chartmaker.app.findings_strip import HEIGHT, FindingsStrip, sentence
+from chartmaker.app.left_work import LeftWorkOffer
+from chartmaker.app.own_file import OwnFile
 from chartmaker.app.page_frame import PageFrame
 from chartmaker.app.questions import Questions
 from chartmaker.app.waiting_page import WaitingPage
 from chartmaker.app.words import tr
 
 if TYPE_CHECKING:
+    from pathlib import Path
+
     from PySide6.QtGui import QCloseEvent
 
     from chartmaker.app.chart_page import ChartPage
@@ -57,19 +62,31 @@ class Window(QMainWindow):
     filing: Filing
     findings: FindingsStrip
 
-    def __init__(self, document: OpenDesign, settings: QSettings, questions: Questions | None = None) -> None:
+    def __init__(
+        self,
+        document: OpenDesign,
+        settings: QSettings,
+        questions: Questions | None = None,
+        *,
+        state: Path | None = None,
+    ) -> None:
+        """Take the folder of the program's state; without one, unsaved work and copies of saves are not kept."""
         super().__init__()
         self.document = document
         # Goes with the window, whose connections Qt cuts first: a history that is torn down still sends signals.
         document.setParent(self)
         self._settings = settings
         self.background = Background()
+        own_file = OwnFile(state)
         self.filing = Filing(
             document,
+            own_file=own_file,
             questions=questions or Questions(self),
             background=self.background,
             settings=settings,
         )
+        self.autosave = Autosave(document, own_file, state and state / "recovery")
+        self._left_work = LeftWorkOffer(self.filing, self.autosave)
         self.findings = FindingsStrip(document)
         self.colourways = ColourwayBox(document)
         self._pages: dict[str, QWidget] = {}
@@ -183,6 +200,11 @@ class Window(QMainWindow):
         self.finish_typing()
         self.filing.save_as()
 
+    def open_copy(self) -> None:
+        """Choose among the copies of the last saves, after what is still being typed."""
+        self.finish_typing()
+        self.filing.open_copy()
+
     def print_pdf(self) -> None:
         """Print, with what is still being typed."""
         self.finish_typing()
@@ -277,6 +299,8 @@ class Window(QMainWindow):
         self.findings.led.connect(self.lead_to)
         self.findings.folded.connect(self._fold_findings)
         self.filing.told.connect(lambda text: self.statusBar().showMessage(text, 6000))
+        self.autosave.told.connect(self.filing.told)
+        self.chart_came.connect(lambda: QTimer.singleShot(0, self, self._left_work.offer))
         document.stack.indexChanged.connect(self._follow)
         document.stack.cleanChanged.connect(self._show_title)
         document.appraised.connect(self._follow)
@@ -316,12 +340,19 @@ class Window(QMainWindow):
             self.restoreGeometry(kept)
 
     def changeEvent(self, event: QEvent) -> None:
-        """Follow the system from light to dark and back."""
+        """Follow the system from light to dark and back, and look at the file when the user comes back."""
         super().changeEvent(event)
+        if event.type() == QEvent.Type.ActivationChange and self.isActiveWindow():
+            QTimer.singleShot(0, self, self._look_at_file)
         if event.type() == QEvent.Type.PaletteChange and hasattr(self, "actions_made"):
             self.actions_made.recolour()
             if self.document.is_appraised:
                 self.findings.refresh(is_anew=True)
+
+    def _look_at_file(self) -> None:
+        if self._chart is not None and QApplication.activeModalWidget() is None and self.filing.changes.are_to_ask:
+            self._chart.canvas.drop()
+            self.filing.changes.ask()
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Ask about unsaved work before going."""
@@ -331,6 +362,8 @@ class Window(QMainWindow):
             return
         self._arrival.loaded.disconnect(self.bring_chart)
         self.background.finish()
+        self.autosave.close()
+        self.filing.own_file.leave()
         self._settings.setValue("geometry", self.saveGeometry())
         event.accept()
 
