@@ -43,7 +43,9 @@ class KeepingQuestions:
         if is_gone:
             del answers[1]
         made = {box.addButton(text, kind): answer for answer, text, kind in answers}
-        box.setEscapeButton(box.addButton(tr("Later"), role.RejectRole))
+        later = box.addButton(tr("Later"), role.RejectRole)
+        box.setEscapeButton(later)
+        box.setDefaultButton(later)  # Enter, typed on, overwrites nothing
         box.exec()
         pressed = box.clickedButton()
         return next((answer for button, answer in made.items() if button is pressed), "later")

@@ -78,6 +78,7 @@ class OpenDesign(QObject):
         self._design, self.path, self.palette = design, path, palette
         self._appraisal = self._appraised()
         self.stack.clear()
+        self.stack.setClean()  # which clearing leaves undone where there was no history, but something unsaved
         self.replaced.emit()
         self.appraised.emit()
 

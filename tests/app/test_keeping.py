@@ -193,6 +193,16 @@ def test_left_work_comes_back_as_an_unsaved_change_of_its_file(start, state, sav
     assert (answers.changes, answers.told) == ([], [])
 
 
+def test_restored_work_that_is_given_up_leaves_the_next_design_unmarked(start, state, answers):
+    leave_work(state, OTHERS)
+    answers.left, answers.unsaved = ["restore"], "discard"
+    window = start()
+    window.filing.new()
+    assert window.document.design.title == "New cap"
+    assert not window.isWindowModified()
+    assert kept(state) == []
+
+
 def test_works_are_offered_newest_first_until_the_rest_is_left(start, state, answers):
     for title in ("first", "second", "third"):
         leave_work(state, replace(DESIGN, title=title))

@@ -119,6 +119,11 @@ def test_every_answer_about_a_changed_file_can_be_clicked(questions, text, answe
     assert questions.what_of_changed("towpath.hat.toml", is_gone=False) == answer
 
 
+def test_enter_pressed_unawares_overwrites_nothing(questions):
+    meanwhile(keys(Qt.Key.Key_Return))
+    assert questions.what_of_changed("towpath.hat.toml", is_gone=False) == "later"
+
+
 def test_a_file_that_is_gone_cannot_be_taken_and_escape_puts_it_off(questions):
     shown = []
 
