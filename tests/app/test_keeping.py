@@ -18,7 +18,7 @@ from chartmaker.app.open_design import OpenDesign
 from chartmaker.app.window import Window
 from chartmaker.files.design_reading import read_design
 from chartmaker.files.design_writing import design_to_text, save_design
-from chartmaker.files.draft import KEEP_AFTER_S
+from chartmaker.files.draft import KEEP_AFTER_S, Draft
 from chartmaker.files.opening import open_design
 from chartmaker.files.recovery import RecoveryStore
 from tests.app.hand_at import drawn, type_at
@@ -118,8 +118,9 @@ def test_edits_one_after_the_other_do_not_put_off_keeping(start, state, saved, q
     window = start(saved)
     began = time.monotonic()
     while not kept(state) and time.monotonic() - began < 2:
-        type_at(window, Qt.Key.Key_Space)
+        type_at(window, Qt.Key.Key_Space, Qt.Key.Key_X)
         qtbot.wait(50)
+    assert window.document.stack.count() >= 20
     assert len(kept(state)) == 1
 
 
@@ -147,6 +148,23 @@ def test_what_is_saved_or_given_up_is_no_longer_kept(start, saved, answers, qtbo
     qtbot.wait(KEEP_AFTER_MS + 300)
     assert kept(state) == []
     assert answers.told == []
+
+
+def test_what_is_being_kept_while_it_is_saved_is_not_left_behind(start, state, saved, monkeypatch, qtbot):
+    keep, begun = Draft.keep, []
+
+    def keep_slowly(draft, design, **about):
+        begun.append(design)
+        time.sleep(0.3)
+        keep(draft, design, **about)
+
+    monkeypatch.setattr(Draft, "keep", keep_slowly)
+    window = start(saved)
+    type_at(window, Qt.Key.Key_Space)
+    qtbot.waitUntil(lambda: len(begun) == 1, timeout=2000)
+    window.save()
+    qtbot.wait(500)
+    assert kept(state) == []
 
 
 def test_a_window_that_is_closed_leaves_no_lock(start, state, saved, qtbot):
@@ -361,6 +379,28 @@ def test_saving_never_overwrites_a_change_unasked(start, saved, answers, tmp_pat
     assert answers.told == []
 
 
+def test_a_change_in_the_instant_of_saving_is_refused_and_the_claim_stays(start, saved, answers, qtbot):
+    window = start(saved)
+    type_at(window, Qt.Key.Key_Space)
+    answers.changed = "mine"
+    ask = answers.what_of_changed
+
+    def change_again(name, *, is_gone):
+        write_as_another(saved, replace(OTHERS, title="Later still"))
+        return ask(name, is_gone=is_gone)
+
+    answers.what_of_changed = change_again
+    write_as_another(saved)
+    window.save()
+    assert len(answers.told) == 1
+    assert "something else has changed" in answers.told[0]
+    assert read_design(saved).title == "Later still"
+    assert window.isWindowModified()
+    others = KeepingAnswers()
+    start(saved, answers=others)
+    qtbot.waitUntil(lambda: len(others.told) == 1)
+
+
 def test_closing_with_save_stays_open_where_a_change_is_put_off(start, saved, answers):
     window = start(saved)
     type_at(window, Qt.Key.Key_Space)
@@ -474,6 +514,18 @@ def test_choosing_no_copy_changes_nothing(start, saved):
     window.actions_made["file.copies"].trigger()
     assert window.document.design is before
     assert not window.isWindowModified()
+
+
+def test_a_copy_does_not_take_the_place_of_unsaved_work_unasked(start, saved, answers):
+    window = start(saved)
+    type_at(window, Qt.Key.Key_Space)
+    window.save()
+    type_at(window, Qt.Key.Key_Left, Qt.Key.Key_Space)
+    before = window.document.design
+    answers.copy, answers.unsaved = 1, "cancel"
+    window.actions_made["file.copies"].trigger()
+    assert answers.asked == ["towpath.hat.toml"]
+    assert window.document.design is before
 
 
 def test_where_there_are_no_copies_that_is_told(start, answers):
