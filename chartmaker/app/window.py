@@ -96,6 +96,7 @@ class Window(QMainWindow):
         self._stack = QStackedWidget()
         self._tabs = self._make_tabs()
         self._hover = QLabel()
+        self._told: tuple[int, int] | None = None
         self._hover.setTextFormat(Qt.TextFormat.PlainText)
         self._hover.setContentsMargins(8, 0, 0, 0)
         self._lay_out()
@@ -130,6 +131,7 @@ class Window(QMainWindow):
             self.document.appraise_now()
         self._chart = self._pages["chart"] = chart = ChartPage(self.document)
         chart.canvas.hovered.connect(self._tell_stitch)
+        self.document.appraised.connect(self._tell_stitch_again)
         chart.canvas.hand_changed.connect(self.actions_made.refresh)
         chart.canvas.refused.connect(lambda text: self.statusBar().showMessage(sentence(text), 8000))
         self.actions_made.take_chart(chart)
@@ -325,7 +327,14 @@ class Window(QMainWindow):
         self.findings.setMaximumHeight(line if is_folded else 16_777_215)
         self._split.setSizes([total - lower, lower])
 
+    def _tell_stitch_again(self) -> None:
+        """What was drawn under the pointer is told without its moving; a gesture under way tells for itself."""
+        canvas = self.chart.canvas
+        if self._told and not canvas.hand.is_busy:
+            self._tell_stitch(self._told if self._told[0] < len(canvas.grid.rows) else None)
+
     def _tell_stitch(self, cell: tuple[int, int] | None) -> None:
+        self._told = cell
         from chartmaker.app.chart_words import stitch_words
 
         document, grid = self.document, self.chart.canvas.grid

@@ -118,6 +118,17 @@ def test_the_status_bar_tells_round_stitch_letter_lot_and_value_under_the_pointe
         assert words in told
 
 
+def test_the_status_bar_follows_what_is_drawn_under_a_resting_pointer(window):
+    at = point(window.chart.canvas, (2, 4))
+    QTest.mouseMove(window.chart.canvas.viewport(), at)
+    QTest.mouseClick(window.chart.canvas.viewport(), Qt.MouseButton.LeftButton, pos=at)
+    window.document.appraise_now()
+    assert "figure: B" in window._hover.text()
+    window.document.stack.undo()
+    window.document.appraise_now()
+    assert "ground: A" in window._hover.text()
+
+
 def test_the_wheel_with_ctrl_zooms_and_leaves_the_stitch_under_the_pointer(window):
     canvas = window.chart.canvas
     for _ in range(4):
