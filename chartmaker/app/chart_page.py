@@ -5,13 +5,14 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QScrollBar, QSplitter, QToolBar, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QScrollBar, QSplitter, QToolBar, QVBoxLayout, QWidget
 
 from chartmaker.app.band_strip import BandStrip
 from chartmaker.app.chart_canvas import ChartCanvas
 from chartmaker.app.ledger_column import LedgerColumn
 from chartmaker.app.letters_list import LettersList
 from chartmaker.app.motif_desk import MotifDesk
+from chartmaker.app.page_frame import titled
 from chartmaker.app.shading_column import ShadingColumn
 from chartmaker.app.structure_desk import StructureDesk
 from chartmaker.app.value_ladder import ValueLadder
@@ -40,8 +41,8 @@ class ChartPage(QWidget):
         self.letters = LettersList(document)
         self.tools = QToolBar(tr("Chart tools"))
         self.tools.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonIconOnly)
-        self._ladder_box = _titled(tr("Value, L*"), self.ladder)
-        self._letters_box = _titled(tr("Letters and lots"), self.letters)
+        self._ladder_box = titled(tr("Value, L*"), self.ladder)
+        self._letters_box = titled(tr("Letters and lots"), self.letters)
         self._shelf_box: QWidget | None = None
         """None until it is first shown."""
         self._side = self._left_side()
@@ -77,7 +78,7 @@ class ChartPage(QWidget):
         if is_shown == self.has_shelf:
             return
         if self._shelf_box is None:
-            self._shelf_box = _titled(tr("Motifs"), self.motifs.made_shelf())
+            self._shelf_box = titled(tr("Motifs"), self.motifs.made_shelf())
             self._side.addWidget(self._shelf_box)
         for box in (self._ladder_box, self._letters_box):
             box.setVisible(not is_shown)
@@ -134,15 +135,3 @@ def _follow(bar: QScrollBar, own: QScrollBar, low: int, high: int) -> None:
     bar.setPageStep(own.pageStep())
     bar.setSingleStep(own.singleStep())
     bar.setValue(own.value())
-
-
-def _titled(title: str, inside: QWidget) -> QWidget:
-    outside = QWidget()
-    layout = QVBoxLayout(outside)
-    layout.setContentsMargins(0, 0, 0, 0)
-    layout.setSpacing(0)
-    label = QLabel(title)
-    label.setContentsMargins(8, 5, 8, 4)
-    layout.addWidget(label)
-    layout.addWidget(inside, 1)
-    return outside

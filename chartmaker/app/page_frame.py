@@ -32,3 +32,16 @@ class PageFrame(QWidget):
 
     def lead_to(self, place: Place) -> None:
         """Show the place of a finding; a page as a whole is its own place."""
+
+
+def titled(title: str, inside: QWidget) -> QWidget:
+    """Give a column with its name above it, as the chart's ladder and letters have."""
+    outside = QWidget()
+    layout = QVBoxLayout(outside)
+    layout.setContentsMargins(0, 0, 0, 0)
+    layout.setSpacing(0)
+    label = QLabel(title)
+    label.setContentsMargins(8, 5, 8, 4)
+    layout.addWidget(label)
+    layout.addWidget(inside, 1)
+    return outside

@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 )
 
 from chartmaker.app.chart_frame import BOTTOM, LEFT, RIGHT, TOP
+from chartmaker.app.page_frame import titled
 from chartmaker.app.shades import SURROUND
 from chartmaker.app.words import tr
 
@@ -72,8 +73,8 @@ class WaitingPage(QWidget):
 
     def _left_side(self) -> QSplitter:
         side = QSplitter(Qt.Orientation.Vertical)
-        side.addWidget(_titled(tr("Value, L*"), self.ladder))
-        side.addWidget(_titled(tr("Letters and lots"), QWidget()))
+        side.addWidget(titled(tr("Value, L*"), self.ladder))
+        side.addWidget(titled(tr("Letters and lots"), QWidget()))
         side.setStretchFactor(0, 3)
         side.setStretchFactor(1, 2)
         side.setSizes([LADDER_HEIGHT, LETTERS_HEIGHT])
@@ -107,15 +108,3 @@ def _band_strip() -> QWidget:
     row.addWidget(name, 3)
     row.addStretch(2)
     return strip
-
-
-def _titled(title: str, inside: QWidget) -> QWidget:
-    outside = QWidget()
-    layout = QVBoxLayout(outside)
-    layout.setContentsMargins(0, 0, 0, 0)
-    layout.setSpacing(0)
-    label = QLabel(title)
-    label.setContentsMargins(8, 5, 8, 4)
-    layout.addWidget(label)
-    layout.addWidget(inside, 1)
-    return outside
