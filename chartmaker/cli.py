@@ -13,6 +13,8 @@ from pathlib import Path
 from chartmaker.files.problems import UserProblem, printable_lines
 
 WRONG = 2
+DISPLAYS = ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")
+"""Where Linux tells of a display; without any, Qt would end the process with a fault and no sentence."""
 COMMANDS = ("report", "print", "picture", "lots")
 
 
@@ -52,6 +54,11 @@ def _window(words: list[str]) -> int:
         raise UserProblem(
             what=f"{words[0]!r} is no command, and the window takes one design",
             now=f"the commands are {', '.join(COMMANDS)}",
+        )
+    if sys.platform == "linux" and not any(os.environ.get(name) for name in DISPLAYS):
+        raise UserProblem(
+            what="there is no display to open the window on",
+            now="all the commands work without one",
         )
     # What is loaded stays; looking for rubbish among it takes a twentieth of the start. The window turns it on again.
     gc.disable()

@@ -1,6 +1,7 @@
 """The command line, run as its user runs it: what it prints, what it writes, and how it ends."""
 
 import json
+import os
 import subprocess
 import sys
 from pathlib import Path
@@ -9,7 +10,7 @@ import pytest
 from PIL import Image
 from pypdf import PdfReader
 
-from chartmaker import commands
+from chartmaker import cli, commands
 from chartmaker.cli import COMMANDS, main
 from chartmaker.files.design_writing import save_design
 from chartmaker.files.palette_writing import save_palette
@@ -188,6 +189,16 @@ def test_the_commands_work_without_qt_and_load_no_science_library(good: Path, tm
     )
     run = subprocess.run([sys.executable, "-c", script], capture_output=True, text=True, check=True)
     assert run.stdout.splitlines()[-1] == "[0, 0, 0] []"
+
+
+def test_the_window_without_a_display_says_so() -> None:
+    bare = {name: value for name, value in os.environ.items() if name not in cli.DISPLAYS}
+    script = "import sys\nfrom chartmaker.cli import main\nsys.exit(main([]))\n"
+    run = subprocess.run(
+        [sys.executable, "-c", script], capture_output=True, text=True, check=False, timeout=60, env=bare
+    )
+    assert run.returncode == 2
+    assert run.stderr == "chartmaker: there is no display to open the window on; all the commands work without one\n"
 
 
 def test_the_window_without_qt_says_what_to_do() -> None:
