@@ -1,7 +1,6 @@
 """Writing a picture as PNG, marked as sRGB and with its resolution."""
 
 import io
-from pathlib import Path
 
 import numpy as np
 from numpy.typing import NDArray
@@ -24,8 +23,3 @@ def png_bytes(picture: NDArray[np.uint8], *, dpi: float = 96.0) -> bytes:
     stream = io.BytesIO()
     Image.fromarray(np.ascontiguousarray(picture)).save(stream, "PNG", pnginfo=marks, dpi=(dpi, dpi))
     return stream.getvalue()
-
-
-def write_png(picture: NDArray[np.uint8], path: Path, *, dpi: float = 96.0) -> None:
-    """Write a picture to a file; OSError where it cannot be written."""
-    path.write_bytes(png_bytes(picture, dpi=dpi))

@@ -2,13 +2,12 @@
 
 import io
 import struct
-from pathlib import Path
 
 import numpy as np
 import pytest
 from PIL import Image
 
-from chartmaker.pictures.png import png_bytes, write_png
+from chartmaker.pictures.png import png_bytes
 
 PATTERN = np.arange(4 * 5 * 3, dtype=np.uint8).reshape(4, 5, 3)
 
@@ -34,9 +33,8 @@ def test_the_resolution_is_in_the_file() -> None:
     assert (across, down, unit) == (11811, 11811, 1)  # dots a metre: 300 / 0.0254
 
 
-def test_pixels_come_back_as_they_were(tmp_path: Path) -> None:
-    write_png(PATTERN, tmp_path / "small.png")
-    with Image.open(tmp_path / "small.png") as opened:
+def test_pixels_come_back_as_they_were() -> None:
+    with Image.open(io.BytesIO(png_bytes(PATTERN))) as opened:
         assert np.array_equal(np.asarray(opened), PATTERN)
 
 
