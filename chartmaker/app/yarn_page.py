@@ -32,8 +32,8 @@ class YarnPage(PageFrame):
             tr("stitches, m"),
             tr("floats, m"),
             tr("other, m"),
-            tr("metres, low–high"),
-            tr("grams, low–high"),
+            tr("metres"),
+            tr("grams"),
             tr("planned, g"),
             tr("on hand, g"),
             tr("short, g"),
@@ -50,8 +50,8 @@ class YarnPage(PageFrame):
         reserve = self.document.design.allowances.reserve_percent
         self.note.setText(
             tr(
-                "A stitch takes {0} cm of yarn ({1} to {2}), by {3}. Planned is the high end and {4} % in reserve; "
-                "other is cast-on, tails, strands carried up, finish and trims."
+                "A stitch takes {0} cm of yarn ({1} to {2}), by {3}. Metres and grams run from low to high; "
+                "planned is the high end and {4} % in reserve; other is cast-on, tails, strands carried up, finish and trims."
             ).format(
                 number(appraisal.loop.cm.likely, 2),
                 number(appraisal.loop.cm.low, 2),
