@@ -51,7 +51,8 @@ class YarnPage(PageFrame):
         self.note.setText(
             tr(
                 "A stitch takes {0} cm of yarn ({1} to {2}), by {3}. Metres and grams run from low to high; "
-                "planned is the high end and {4} % in reserve; other is cast-on, tails, strands carried up, finish and trims."
+                "planned is the high end and {4} % in reserve; other is cast-on, tails, strands "
+                "carried up, finish and trims."
             ).format(
                 number(appraisal.loop.cm.likely, 2),
                 number(appraisal.loop.cm.low, 2),
