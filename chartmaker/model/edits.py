@@ -124,14 +124,26 @@ def paint(design: Design, *, band: int, cells: dict[tuple[int, int], int], text:
     for (index, stitch), part in cells.items():
         if 0 <= index < len(rounds) and 0 <= stitch < len(rounds[index]):
             by_round.setdefault(index, {})[stitch] = part
-    changes = []
-    for index, parts in sorted(by_round.items()):
-        before = rounds[index]
-        painted = bytearray(before.cells)
+    drawn = {}
+    for index, parts in by_round.items():
+        painted = bytearray(rounds[index].cells)
         for stitch, part in parts.items():
             painted[stitch] = part
-        letters = _letters_for(rounds, index, parts_needed=max(painted) + 1)
-        after = replace(before, letters=letters, cells=bytes(painted))
+        drawn[index] = bytes(painted)
+    return redraw(design, band=band, drawn=drawn, text=text)
+
+
+def redraw(design: Design, *, band: int, drawn: dict[int, bytes], text: str) -> ReplaceRounds:
+    """Make the edit that gives rounds, by index in the band, other cells, as many as they have.
+
+    Letters come as `paint` gives them.
+    """
+    rounds = design.bands[band].rounds
+    changes = []
+    for index, cells in sorted(drawn.items()):
+        before = rounds[index]
+        letters = _letters_for(rounds, index, parts_needed=max(cells) + 1)
+        after = replace(before, letters=letters, cells=cells)
         if after != before:
             changes.append((index, before, after))
     return ReplaceRounds(band, tuple(changes), text)
