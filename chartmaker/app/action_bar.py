@@ -12,6 +12,8 @@ from chartmaker.app.actions import ACTIONS, ON_A_CHIP, TOOL_BAR, WITH_TEXT
 from chartmaker.app.icons import icon
 from chartmaker.app.motif_actions import ON_THE_SHELF
 from chartmaker.app.structure_actions import ON_A_ROUND
+from chartmaker.app.view_box import ViewBox
+from chartmaker.app.views import view_named
 from chartmaker.app.words import tr
 
 if TYPE_CHECKING:
@@ -22,6 +24,9 @@ if TYPE_CHECKING:
     from chartmaker.app.window import Window
 
 ON_AT_FIRST = ("tool.draw", "part.figure", "motifs.snap", "view.shade", "page.chart")
+DRAWING_MENUS = ("Draw", "Rounds", "Bands", "Motifs")
+OFF_AFAR = ("view.zoom_in", "view.zoom_out", "view.fit", "view.true_size")
+"""What cannot be done while the whole hat is seen from afar."""
 OFF_AT_FIRST = ("edit.undo", "edit.redo", "motifs.stamp", "motifs.lay_in", "findings.mend")
 
 
@@ -49,6 +54,8 @@ class ActionBar(QObject):
                 chart.canvas.addAction(self.made[action.id])
             if action.where == "chart":
                 chart.shading.addAction(self.made[action.id])
+            if action.where == "chart" and action.menu == "View":
+                chart.far.addAction(self.made[action.id])
         self.fill_tool_bar(chart.tools)
         of_a_round = tuple(tuple(self.made[name] for name in group) for group in ON_A_ROUND)
         chart.canvas.row_actions = chart.ledger.row_actions = of_a_round
@@ -63,9 +70,12 @@ class ActionBar(QObject):
         if not self._window.has_chart:
             self._show_first_state()
             return
+        view = view_named(self._window.chart.view)
+        self.view_box.show_view(view.id)
         for action in ACTIONS:
             made = self.made[action.id]
-            made.setEnabled(action.enabled(self._window))
+            is_off = not view.is_drawn_on and (action.menu in DRAWING_MENUS or action.id in OFF_AFAR)
+            made.setEnabled(action.enabled(self._window) and not is_off)
             if action.checked is not None:
                 made.setChecked(action.checked(self._window))
         stack = self._window.document.stack
@@ -139,11 +149,7 @@ class ActionBar(QObject):
     def fill_tool_bar(self, bar: QToolBar) -> None:
         """Put the groups of the chart's tools into a bar."""
         for number, group in enumerate(TOOL_BAR):
-            if number == len(TOOL_BAR) - 1:
-                gap = QWidget()
-                gap.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
-                bar.addWidget(gap)
-            elif number:
+            if number:
                 bar.addSeparator()
             for name in group:
                 bar.addAction(self.made[name])
@@ -152,6 +158,13 @@ class ActionBar(QObject):
                     button.setAccessibleName(next(entry.plain_text for entry in ACTIONS if entry.id == name))
                     if name in WITH_TEXT:
                         button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+        gap = QWidget()
+        gap.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
+        bar.addWidget(gap)
+        # It lives with the bar: the bar of what waits goes when the chart comes.
+        self.view_box = ViewBox()
+        self.view_box.chosen.connect(lambda name: self.made[f"view.{name}"].trigger())
+        bar.addWidget(self.view_box)
 
 
 def _tip(action: QAction) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from chartmaker.app.action import Action, on_chart
 from chartmaker.app.motif_actions import MOTIF_ACTIONS
 from chartmaker.app.structure_actions import BAND_ACTIONS, ROUND_ACTIONS, SIGN_ACTIONS
+from chartmaker.app.views import VIEWS, View
 from chartmaker.model.stitches import Part
 
 
@@ -38,15 +39,15 @@ def _part(part: Part, text: str, key: str, *, begins_group: bool = False) -> Act
     )
 
 
-def _view(view: str, text: str, key: str) -> Action:
+def _view(view: View) -> Action:
     return Action(
-        f"view.{view}",
+        f"view.{view.id}",
         "View",
-        text,
-        (key,),
-        lambda window: window.show_view(view),
+        view.text,
+        (view.key,),
+        lambda window: window.show_view(view.id),
         on_chart,
-        lambda window: window.chart.canvas.view == view,
+        lambda window: window.chart.view == view.id,
         "chart",
     )
 
@@ -165,9 +166,7 @@ ACTIONS: tuple[Action, ...] = (
     *ROUND_ACTIONS,
     *BAND_ACTIONS,
     *MOTIF_ACTIONS,
-    _view("shade", "&Shade", "1"),
-    _view("value", "&Grey value", "2"),
-    _view("symbols", "S&ymbols", "3"),
+    *(_view(view) for view in VIEWS),
     Action(
         "view.zoom_in",
         "View",
@@ -195,6 +194,14 @@ ACTIONS: tuple[Action, ...] = (
         lambda window: window.chart.canvas.fit(),
         on_chart,
         icon="fit",
+    ),
+    Action(
+        "view.true_size",
+        "View",
+        "Tr&ue size on paper",
+        ("Ctrl+9",),
+        lambda window: window.chart.show_true_size(),
+        on_chart,
     ),
     _page("lots", "&Lots", "Ctrl+1", begins_group=True),
     _page("hat", "&Hat", "Ctrl+2"),
@@ -230,10 +237,9 @@ TOOL_BAR: tuple[tuple[str, ...], ...] = (
     ("part.ground", "part.figure", "part.third"),
     tuple(action.id for action in SIGN_ACTIONS),
     ("view.zoom_in", "view.zoom_out", "view.fit"),
-    ("view.shade", "view.value", "view.symbols"),
 )
-"""Groups of the chart's tool bar; the last stands at its right end."""
-WITH_TEXT = ("part.ground", "part.figure", "part.third", "view.shade", "view.value", "view.symbols")
+"""Groups of the chart's tool bar; the choice of views stands at its right end."""
+WITH_TEXT = ("part.ground", "part.figure", "part.third")
 """Shown with their words in the tool bar."""
 ON_A_CHIP = ("shading.choose", "shading.fill_up", "shading.fill_down", "shading.swap", "shading.mirror")
 """The menu of a chip."""

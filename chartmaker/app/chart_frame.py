@@ -98,3 +98,10 @@ class ChartFrame:
         lowest = self.cell_at(QPointF(area.left(), area.bottom() - 0.5))[0]
         highest = self.cell_at(area.topLeft())[0]
         return range(max(0, lowest), min(len(self.grid.rows) - 1, highest) + 1)
+
+    def columns_in_sight(self) -> range:
+        """Give the columns of the live repeat of which anything shows, leftwards."""
+        area = self.area
+        first = self.cell_at(QPointF(area.right() - 0.5, area.top()))[1]
+        last = self.cell_at(area.topLeft())[1]
+        return range(max(0, first), min(self.grid.width - 1, last) + 1)

@@ -161,7 +161,7 @@ def _rows_of(number: int, band: Band) -> tuple[Row, ...]:
 
 def _write(grid: ChartGrid, number: int, design: Design) -> None:
     row = grid.rows[number]
-    stitch, is_live = _stitches_along(grid.width, grid.ghost, row)
+    stitch, is_live = stitches_along(grid.width, grid.ghost, row)
     band = design.bands[row.band]
     line: Round = band.rounds[row.index]
     letters = np.frombuffer(line.cells_by_letter, np.uint8)
@@ -176,7 +176,7 @@ def _write(grid: ChartGrid, number: int, design: Design) -> None:
 
 
 @lru_cache(maxsize=64)
-def _stitches_along(width: int, ghost: int, row: Row) -> tuple[NDArray[np.intp], NDArray[np.bool_]]:
+def stitches_along(width: int, ghost: int, row: Row) -> tuple[NDArray[np.intp], NDArray[np.bool_]]:
     """Give the stitch at each place of a picture line, -1 where there is none, and whether it is live."""
     column = np.arange(width + ghost - 1, -ghost - 1, -1)
     stitch = column % row.width - row.offset

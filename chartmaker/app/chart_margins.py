@@ -35,8 +35,10 @@ class RowMarks:
     """The rows that do not meet the one below."""
 
 
-def paint_margins(painter: QPainter, frame: ChartFrame, design: Design, palette: QPalette, marks: RowMarks) -> None:
-    """Paint all four margins in the window's own colours."""
+def paint_margins(  # noqa: PLR0913 - everything that the margins tell of
+    painter: QPainter, frame: ChartFrame, design: Design, palette: QPalette, marks: RowMarks, *, heading: str
+) -> None:
+    """Paint all four margins in the window's own colours; `heading` stands above the live repeat."""
     width, height = frame.window
     ground, ink = palette.color(QPalette.ColorRole.Window), palette.color(QPalette.ColorRole.WindowText)
     for strip in (
@@ -47,13 +49,13 @@ def paint_margins(painter: QPainter, frame: ChartFrame, design: Design, palette:
     ):
         painter.fillRect(strip, ground)
     painter.setPen(ink)
-    _paint_heading(painter, frame, ink)
+    _paint_heading(painter, frame, ink, heading)
     _paint_round_numbers(painter, frame, palette, marks)
     _paint_stitch_numbers(painter, frame)
     _paint_band_names(painter, frame, design)
 
 
-def _paint_heading(painter: QPainter, frame: ChartFrame, ink: QColor) -> None:
+def _paint_heading(painter: QPainter, frame: ChartFrame, ink: QColor, heading: str) -> None:
     """Write where the live repeat and its neighbours are."""
     area = frame.area
     left = frame.box(0, frame.grid.width - 1).left()
@@ -62,7 +64,7 @@ def _paint_heading(painter: QPainter, frame: ChartFrame, ink: QColor) -> None:
     pale.setAlpha(150)
     for text, start, end, colour in (
         (tr("neighbour"), frame.origin.x(), left, pale),
-        (tr("live repeat"), left, right, ink),
+        (heading, left, right, ink),
         (tr("neighbour"), right, frame.origin.x() + frame.fabric.width(), pale),
     ):
         box = QRectF(max(start, area.left()), 0, min(end, area.right()) - max(start, area.left()), TOP)
@@ -110,7 +112,7 @@ def _paint_stitch_numbers(painter: QPainter, frame: ChartFrame) -> None:
     step = _number_step(frame.cell.width(), metrics.horizontalAdvance("00") + 2)
     painter.save()
     painter.setClipRect(QRectF(LEFT, height - BOTTOM, frame.area.width(), BOTTOM))
-    for column in range(frame.grid.width):
+    for column in frame.columns_in_sight():
         if (column + 1) % step and column:
             continue
         box = frame.box(0, column)

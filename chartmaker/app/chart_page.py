@@ -4,18 +4,32 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHBoxLayout, QScrollBar, QSplitter, QToolBar, QVBoxLayout, QWidget
+from PySide6.QtCore import QLocale, Qt, Signal
+from PySide6.QtWidgets import (
+    QApplication,
+    QHBoxLayout,
+    QScrollBar,
+    QSplitter,
+    QStackedWidget,
+    QToolBar,
+    QVBoxLayout,
+    QWidget,
+)
 
 from chartmaker.app.band_strip import BandStrip
 from chartmaker.app.chart_canvas import ChartCanvas
+from chartmaker.app.far_view import FarView
 from chartmaker.app.ledger_column import LedgerColumn
 from chartmaker.app.letters_list import LettersList
 from chartmaker.app.motif_desk import MotifDesk
 from chartmaker.app.page_frame import titled
+from chartmaker.app.seeing import Seeing
 from chartmaker.app.shading_column import ShadingColumn
 from chartmaker.app.structure_desk import StructureDesk
 from chartmaker.app.value_ladder import ValueLadder
+from chartmaker.app.view_strip import ViewStrip
+from chartmaker.app.view_words import strip_words
+from chartmaker.app.views import KINDS_OF_EYES, view_named
 from chartmaker.app.words import tr
 
 if TYPE_CHECKING:
@@ -28,6 +42,11 @@ SIDE_WIDTH = 236
 class ChartPage(QWidget):
     """Puts the controls of the chart together; each of them lives in a file of its own."""
 
+    view_changed = Signal()
+    """The chart is seen otherwise."""
+    seeing_changed = Signal(object)
+    """The user set another `Seeing`."""
+
     def __init__(self, document: OpenDesign, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.document = document
@@ -39,6 +58,11 @@ class ChartPage(QWidget):
         self.ledger = LedgerColumn(self.canvas)
         self.ladder = ValueLadder(document)
         self.letters = LettersList(document)
+        self.far = FarView(document)
+        self.strip = ViewStrip()
+        self._seeing = Seeing()
+        self._is_far = False
+        self._middle = QStackedWidget()
         self.tools = QToolBar(tr("Chart tools"))
         self.tools.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonIconOnly)
         self._ladder_box = titled(tr("Value, L*"), self.ladder)
@@ -51,16 +75,80 @@ class ChartPage(QWidget):
         layout.setSpacing(0)
         layout.addWidget(self.tools)
         layout.addWidget(self.band)
+        layout.addWidget(self.strip)
         layout.addWidget(self._columns(), 1)
+        self.strip.changed.connect(self._see_otherwise)
+        self.far.left.connect(self.leave_far)
+        document.appraised.connect(self._show_strip)
+        self._show_strip()
 
-    def show_view(self, view: str) -> None:
-        """Show shades, grey values or symbols, in the chart and on the ladder."""
-        self.canvas.show_view(view)
-        self.ladder.show_grey(is_grey=view != "shade")
-        self.shading.update()
+    # --- how the chart is seen
+
+    @property
+    def view(self) -> str:
+        """The id of the view at hand."""
+        return "far" if self._is_far else self.canvas.view
+
+    def show_view(self, name: str) -> None:
+        """Show the chart, and the shades around it, in a view."""
+        view = view_named(name)
+        focused = QApplication.focusWidget()
+        had_keys = focused is not None and self.isAncestorOf(focused)
+        self._is_far = view.surface == "far"
+        if self._is_far:
+            self.canvas.drop()
+        else:
+            severity = self._seeing.severity
+            self.canvas.show_view(name, severity)
+            self.ladder.show_view(name, severity)
+            self.letters.show_view(name, severity)
+            self.shading.update()
+        self._middle.setCurrentIndex(int(self._is_far))
+        self._show_strip()
+        if had_keys:
+            self.take_keys()
+        self.view_changed.emit()
+
+    def leave_far(self) -> None:
+        """Go back to the chart, as it was last seen."""
+        if self._is_far:
+            self.show_view(self.canvas.view)
+
+    def take_keys(self) -> None:
+        """Give the keys to the chart, in whatever view."""
+        (self.far if self._is_far else self.canvas).setFocus()
+
+    def take_seeing(self, seeing: Seeing) -> None:
+        """Take what the views need to know: distances, the screen's scale, and severity."""
+        was, self._seeing = self._seeing, seeing
+        self.far.take(seeing)
+        if was.severity != seeing.severity and view_named(self.view).tint in KINDS_OF_EYES:
+            self.show_view(self.view)
+        else:
+            self._show_strip()
+
+    def show_true_size(self) -> None:
+        """Draw stitches as large as the printed chart has them."""
+        from chartmaker.sheets.chart_plan import best_size
+        from chartmaker.sheets.paper import PAPERS
+
+        is_letter = QLocale().measurementSystem() == QLocale.MeasurementSystem.ImperialUSSystem
+        size = best_size(self.document.design, PAPERS["letter" if is_letter else "a4"].frame)
+        self.canvas.show_width(size.width / 10 * self.far.units_per_cm * self.canvas.devicePixelRatioF())
+
+    def _show_strip(self) -> None:
+        view = view_named(self.view)
+        self.strip.show_view(
+            view, self._seeing, units_per_cm=self.far.units_per_cm, words=strip_words(view, self.document, self.far)
+        )
+
+    def _see_otherwise(self, seeing: Seeing) -> None:
+        self.take_seeing(seeing)
+        self.seeing_changed.emit(seeing)
 
     def lead_to(self, place: Place) -> None:
         """Make the place of a finding the current one."""
+        self.leave_far()
         if place.round is not None:
             self.canvas.go_to(place.round, place.stitch or 0)
             self.canvas.setFocus()
@@ -94,7 +182,9 @@ class ChartPage(QWidget):
         splitter = QSplitter(Qt.Orientation.Horizontal)
         splitter.setChildrenCollapsible(False)
         splitter.addWidget(self._side)
-        splitter.addWidget(self._right_side())
+        self._middle.addWidget(self._right_side())
+        self._middle.addWidget(self.far)
+        splitter.addWidget(self._middle)
         splitter.setStretchFactor(1, 1)
         splitter.setSizes([SIDE_WIDTH, 1000])
         return splitter

@@ -1,5 +1,6 @@
 """How large a stitch is drawn: whole pixels of the screen, in the proportion that the gauge gives. No Qt here."""
 
+from bisect import bisect_left, bisect_right
 from dataclasses import dataclass
 
 from chartmaker.model.gauge import Gauge
@@ -29,3 +30,18 @@ def _best_near(width: int, ratio: float) -> CellSize:
     return min(
         candidates, key=lambda size: (round(abs(size.height / size.width / ratio - 1), 3), abs(size.width - width))
     )
+
+
+def size_near(width_px: float, ratio: float) -> CellSize:
+    """Give the size whose width is nearest, at least a pixel; `ratio` is a stitch's height by its width."""
+    width = max(1, round(width_px))
+    return CellSize(width, max(1, round(width_px * ratio)))
+
+
+def next_size(sizes: tuple[CellSize, ...], size: CellSize, steps: int) -> CellSize:
+    """Give the size so many steps larger, or smaller below 0; from between two, the first step is to the next."""
+    widths = [each.width for each in sizes]
+    if steps == 0:
+        return size
+    start = bisect_right(widths, size.width) - 1 if steps > 0 else bisect_left(widths, size.width)
+    return sizes[min(max(start + steps, 0), len(sizes) - 1)]

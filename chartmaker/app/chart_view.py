@@ -2,31 +2,31 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QPointF, QRect, QRectF, Signal
-from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPixmap, QResizeEvent, QShowEvent
+from PySide6.QtCore import QEvent, QRectF, Signal
+from PySide6.QtGui import QColor, QPainter, QPaintEvent, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QAbstractScrollArea, QWidget
 
 from chartmaker.app import shades
-from chartmaker.app.chart_frame import ChartFrame
-from chartmaker.app.chart_grid import ChartGrid, Spot, laid_out, laid_out_anew
+from chartmaker.app.chart_grid import laid_out_anew
 from chartmaker.app.chart_margins import RowMarks, paint_margins
-from chartmaker.app.chart_scale import cell_sizes
+from chartmaker.app.chart_sight import ChartSight
 from chartmaker.app.chosen_rounds import run_between
-from chartmaker.app.fabric_painter import FabricPainter, Look
+from chartmaker.app.fabric_painter import FabricPainter
+from chartmaker.app.kept_picture import KeptPicture
+from chartmaker.app.look import Look
+from chartmaker.app.views import view_named
+from chartmaker.app.words import tr
 from chartmaker.model.counts import rounds_not_meeting
 
 if TYPE_CHECKING:
+    from chartmaker.app.chart_frame import ChartFrame
     from chartmaker.app.open_design import OpenDesign
     from chartmaker.model.design import Design
 
-SMALLEST_AT_FIRST, COMFORTABLE = 15, 22
-"""Stitch widths, in window units, that a chart is first shown at: the larger where it fits, never below the smaller."""
 
-
-class ChartView(QAbstractScrollArea):
+class ChartView(ChartSight):
     """Shows the chart, its cursor, and what a gesture would make of it; other controls follow its signals."""
 
     view_moved = Signal()
@@ -34,22 +34,19 @@ class ChartView(QAbstractScrollArea):
     cursor_moved = Signal()
 
     def __init__(self, document: OpenDesign, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
+        self._kept = KeptPicture()
+        self._has_been_painted = False
+        super().__init__(document.design, parent)
         self.document = document
-        self.current = (0, 0)
-        """The round and stitch that the cursor is on, as chart coordinates."""
-        self.view = "shade"
+        self.view, self.severity = "shade", 1.0
+        """How the chart is seen; the severity is of another colour vision."""
         self._anchor: int | None = None
         """The row where choosing a run of rounds began; None while the cursor's round alone is chosen."""
         self._shown = document.design
         self._broken = rounds_not_meeting(document.design)
-        self._grid = laid_out(document.design)
-        self._sizes = cell_sizes(document.design.gauge)
-        self._size = self._sizes[len(self._sizes) // 2]
-        self._painter = FabricPainter(self._grid, Look.of(document.appraisal, self.view))
-        self._picture = QPixmap()
-        self._has_been_painted = False
+        self._painter = FabricPainter(self._grid, self._look(), self._shown)
         self.current = (0, self._grid.rows[0].offset)
+        """The round and stitch that the cursor is on, as chart coordinates."""
         self.setObjectName("chart")
         self.setFrameShape(QAbstractScrollArea.Shape.NoFrame)
         self.setMinimumSize(260, 160)
@@ -57,28 +54,7 @@ class ChartView(QAbstractScrollArea):
         document.appraised.connect(self._show_appraisal)
         document.replaced.connect(self._start_over)
 
-    # --- where things stand
-
-    @property
-    def frame(self) -> ChartFrame:
-        """Zoom and scroll as they are."""
-        port = self.viewport()
-        return ChartFrame(
-            self._grid,
-            self._size,
-            port.devicePixelRatioF(),
-            (port.width(), port.height()),
-            (self.horizontalScrollBar().value(), self.verticalScrollBar().value()),
-        )
-
-    @property
-    def grid(self) -> ChartGrid:
-        """The layout of what is shown."""
-        return self._grid
-
-    def spot_at(self, cell: tuple[int, int]) -> Spot | None:
-        """Give the stitch shown at chart coordinates."""
-        return self._grid.spot(*cell)
+    # --- the cursor, and the rounds chosen with it
 
     @property
     def chosen(self) -> range:
@@ -111,68 +87,14 @@ class ChartView(QAbstractScrollArea):
 
     # --- what is shown
 
-    def show_view(self, view: str) -> None:
-        """Show shades, grey values or symbols."""
-        self.view = view
-        self._painter.take(self._grid, Look.of(self.document.appraisal, view))
+    def show_view(self, view: str, severity: float = 1.0) -> None:
+        """Show the chart in one of the views, by its id."""
+        self.view, self.severity = view, severity
+        self._painter.take(self._grid, self._look(), self._shown)
         self._repaint_all()
 
-    def zoom(self, steps: int, at: QPointF | None = None) -> None:
-        """Make stitches larger or smaller by steps, about a point that stays where it is."""
-        index = self._sizes.index(self._size) + steps
-        self._take_size(min(max(index, 0), len(self._sizes) - 1), at or self.frame.area.center())
-
-    def fit(self) -> None:
-        """Show the whole chart as large as it fits."""
-        frame, best = self.frame, 0
-        for index, size in enumerate(self._sizes):
-            if replace(frame, size=size).reach == (0, 0):
-                best = index
-        self._take_size(best, frame.area.center())
-
-    def _fit_at_first(self) -> None:
-        """Show the whole width where that leaves stitches large enough to draw on, from the cast-on edge up."""
-        frame, best = self.frame, 0
-        for index, size in enumerate(self._sizes):
-            width = size.width / frame.pixel_ratio
-            if width <= SMALLEST_AT_FIRST or (width <= COMFORTABLE and not replace(frame, size=size).reach[0]):
-                best = index
-        self._take_size(best, frame.area.center())
-        self.verticalScrollBar().setValue(self.verticalScrollBar().maximum())
-        self._show_live_repeat()
-
-    def _show_live_repeat(self) -> None:
-        """Scroll sideways so that the live repeat stands in the middle, or its stitch 1 at the right if it is wider."""
-        frame, bar = self.frame, self.horizontalScrollBar()
-        left, right = frame.box(0, self._grid.width - 1).left(), frame.box(0, 0).right()
-        if right - left < frame.area.width():
-            bar.setValue(bar.value() + round((left + right) / 2 - frame.area.center().x()))
-        else:
-            bar.setValue(bar.value() + round(right + 4 * frame.cell.width() - frame.area.right()))
-
-    def _take_size(self, index: int, at: QPointF) -> None:
-        before = self.frame
-        origin, cell = before.origin, before.cell
-        place = ((at.x() - origin.x()) / cell.width(), (at.y() - origin.y()) / cell.height())
-        self._size = self._sizes[index]
-        self._set_reach()
-        after, base = self.frame, replace(self.frame, scroll=(0, 0)).origin
-        self.horizontalScrollBar().setValue(round(base.x() + place[0] * after.cell.width() - at.x()))
-        self.verticalScrollBar().setValue(round(base.y() + place[1] * after.cell.height() - at.y()))
-        self._repaint_all()
-
-    def _set_reach(self) -> None:
-        frame = self.frame
-        for bar, reach, page, step in zip(
-            (self.horizontalScrollBar(), self.verticalScrollBar()),
-            frame.reach,
-            (int(frame.area.width()), int(frame.area.height())),
-            (frame.cell.width(), frame.cell.height()),
-            strict=True,
-        ):
-            bar.setRange(0, reach)
-            bar.setPageStep(max(1, page))
-            bar.setSingleStep(max(8, round(3 * step)))
+    def _look(self) -> Look:
+        return Look.of(self.document.appraisal, self.view, severity=self.severity)
 
     def _follow_edit(self) -> None:
         self.show_design(self.document.design)
@@ -185,15 +107,13 @@ class ChartView(QAbstractScrollArea):
             self._broken = rounds_not_meeting(design)
         self._grid, rows = laid_out_anew(self._grid, before, self._shown)
         if before.gauge != self._shown.gauge:
-            nearest = self._size.width
-            self._sizes = cell_sizes(self._shown.gauge)
-            self._size = min(self._sizes, key=lambda size: abs(size.width - nearest))
+            self._take_gauge(self._shown.gauge)
             rows = None
         if rows is not None and (broken != self._broken or _names(before) != _names(design)):
             self._paint_margins_anew()
         if rows == ():
             return
-        self._painter.take(self._grid, self._painter.look)
+        self._painter.take(self._grid, self._painter.look, self._shown)
         if rows is None:
             self._keep_cursor_inside()
             self._set_reach()
@@ -202,19 +122,22 @@ class ChartView(QAbstractScrollArea):
             self._repaint_rows(rows)
 
     def _show_appraisal(self) -> None:
-        look = Look.of(self.document.appraisal, self.view)
-        if look != self._painter.look:
-            self._painter.take(self._grid, look)
+        look = self._look()
+        if look == self._painter.look:
+            return
+        rows = look.rows_that_differ(self._painter.look)
+        self._painter.take(self._grid, look, self._shown)
+        if rows is None:
             self._repaint_all()
+        else:
+            self._repaint_rows(tuple(row for row in rows if row < len(self._grid.rows)))
 
     def _start_over(self) -> None:
         self._shown = self.document.design
         self._broken = rounds_not_meeting(self._shown)
         self._anchor = None
-        self._grid = laid_out(self._shown)
-        self._sizes = cell_sizes(self._shown.gauge)
-        self._size = self._sizes[len(self._sizes) // 2]
-        self._painter.take(self._grid, Look.of(self.document.appraisal, self.view))
+        self._take_chart(self._shown)
+        self._painter.take(self._grid, self._look(), self._shown)
         self._fit_at_first()
         self.current = (0, self._grid.rows[0].offset)
         self.cursor_moved.emit()
@@ -222,17 +145,20 @@ class ChartView(QAbstractScrollArea):
     # --- painting
 
     def _repaint_all(self) -> None:
-        self._picture = QPixmap()
+        self._kept.forget()
         self.viewport().update()
         self.view_moved.emit()
 
     def _repaint_rows(self, rows: tuple[int, ...]) -> None:
+        """Paint some rows anew, and what of the rows next to them they touch."""
+        if not rows:
+            return
         frame = self.frame
-        top = frame.box(max(rows), 0).top() - 2
-        bottom = frame.box(min(rows), 0).bottom() + 2
+        reach = self._painter.reach * frame.cell.height() + 2
+        top, bottom = frame.box(max(rows), 0).top() - reach, frame.box(min(rows), 0).bottom() + reach
         strip = QRectF(frame.area.left(), top, frame.area.width(), bottom - top).intersected(frame.area)
-        if not self._picture.isNull() and not strip.isEmpty():
-            painter = QPainter(self._picture)
+        if not self._kept.is_empty and not strip.isEmpty():
+            painter = self._kept.painter()
             self._paint_fabric(painter, frame, strip)
             painter.end()
         self.viewport().update(strip.toAlignedRect())
@@ -241,31 +167,26 @@ class ChartView(QAbstractScrollArea):
         painter.fillRect(area, shades.SURROUND)
         self._painter.paint(painter, origin=frame.origin, cell=frame.cell, area=area, pixel_ratio=frame.pixel_ratio)
 
-    def _fresh_picture(self) -> QPixmap:
+    def _paint_picture(self) -> None:
         frame = self.frame
-        picture = QPixmap(self.viewport().size() * frame.pixel_ratio)
-        picture.setDevicePixelRatio(frame.pixel_ratio)
-        painter = QPainter(picture)
-        painter.setFont(self.font())
+        painter = self._kept.begin(frame)
         self._paint_fabric(painter, frame, frame.area)
-        paint_margins(painter, frame, self._shown, self.palette(), self._row_marks)
+        self._paint_margins(painter)
         painter.end()
-        return picture
 
-    @property
-    def _row_marks(self) -> RowMarks:
-        return RowMarks(self.current[0], self.chosen, self._broken)
+    def _paint_margins(self, painter: QPainter) -> None:
+        painter.setFont(self.font())
+        heading = tr("back, seen through") if view_named(self.view).surface == "back" else tr("live repeat")
+        marks = RowMarks(self.current[0], self.chosen, self._broken)
+        paint_margins(painter, self.frame, self._shown, self.palette(), marks, heading=heading)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Blit the kept picture, and draw the cursor on it."""
         self._has_been_painted = True
-        if self._picture.isNull():
-            self._picture = self._fresh_picture()
+        if self._kept.is_empty:
+            self._paint_picture()
         painter = QPainter(self.viewport())
-        ratio = self._picture.devicePixelRatio()
-        part = event.rect()
-        source = QRect(part.topLeft() * ratio, part.size() * ratio)
-        painter.drawPixmap(part, self._picture, source)
+        self._kept.blit(painter, event.rect())
         self._paint_cursor(painter)
 
     def _paint_cursor(self, painter: QPainter) -> None:
@@ -286,24 +207,11 @@ class ChartView(QAbstractScrollArea):
 
     def _paint_margins_anew(self) -> None:
         """Bring names and marks beside the fabric up to date; the fabric stays as it is."""
-        if not self._picture.isNull():
-            painter = QPainter(self._picture)
-            painter.setFont(self.font())
-            paint_margins(painter, self.frame, self._shown, self.palette(), self._row_marks)
+        if not self._kept.is_empty:
+            painter = self._kept.painter()
+            self._paint_margins(painter)
             painter.end()
         self.viewport().update()
-
-    def _scroll_to(self, cell: tuple[int, int]) -> None:
-        frame = self.frame
-        box, area = frame.box(*cell), frame.area.adjusted(12, 12, -12, -12)
-        for bar, low, high, start, end in (
-            (self.horizontalScrollBar(), box.left(), box.right(), area.left(), area.right()),
-            (self.verticalScrollBar(), box.top(), box.bottom(), area.top(), area.bottom()),
-        ):
-            if low < start:
-                bar.setValue(bar.value() - round(start - low))
-            elif high > end:
-                bar.setValue(bar.value() + round(high - end))
 
     def _keep_cursor_inside(self) -> None:
         self._anchor = None
@@ -314,8 +222,19 @@ class ChartView(QAbstractScrollArea):
     # --- Qt's own events
 
     def scrollContentsBy(self, _dx: int, _dy: int) -> None:
-        """Show another part of the chart."""
-        self._repaint_all()
+        """Show another part of the chart: shift what is kept of it, and paint what came into sight."""
+        frame = self.frame
+        exposed = self._kept.shifted_to(frame)
+        if exposed is None:
+            self._repaint_all()
+            return
+        painter = self._kept.painter()
+        for part in exposed:
+            self._paint_fabric(painter, frame, part)
+        self._paint_margins(painter)
+        painter.end()
+        self.viewport().update()
+        self.view_moved.emit()
 
     def resizeEvent(self, _event: QResizeEvent) -> None:
         """Make room for another size of window; until it is first painted, choose the zoom for it anew."""
@@ -334,7 +253,7 @@ class ChartView(QAbstractScrollArea):
     def changeEvent(self, event: QEvent) -> None:
         """Follow the system's colours and fonts."""
         super().changeEvent(event)
-        if event.type() in (QEvent.Type.PaletteChange, QEvent.Type.FontChange) and hasattr(self, "_picture"):
+        if event.type() in (QEvent.Type.PaletteChange, QEvent.Type.FontChange) and hasattr(self, "_painter"):
             self._repaint_all()
 
 

@@ -9,11 +9,16 @@ from PySide6.QtWidgets import QComboBox, QFormLayout, QLabel, QScrollArea, QSize
 
 from chartmaker.app.letter_menu import letters_known, patch_icon
 from chartmaker.app.lot_choice import LotEntry, lot_entries
-from chartmaker.app.shades import colour_of
+from chartmaker.app.shades import lot_colour
+from chartmaker.app.views import view_named
 from chartmaker.app.words import tr
 from chartmaker.model.edits import assign
 
 if TYPE_CHECKING:
+    from collections.abc import Mapping
+
+    from PySide6.QtGui import QColor
+
     from chartmaker.app.open_design import OpenDesign
 
 
@@ -32,13 +37,13 @@ class LotBox(QComboBox):
         """Leave the wheel to the list around it."""
         event.ignore()  # type: ignore[attr-defined]
 
-    def offer(self, entries: tuple[LotEntry, ...], chosen: str | None) -> None:
-        """List lots, and mark the one that the letter is."""
+    def offer(self, entries: tuple[LotEntry, ...], chosen: str | None, colours: Mapping[str, QColor]) -> None:
+        """List lots with their colours, by id, and mark the one that the letter is."""
         self.blockSignals(True)
         self.clear()
         self.addItem(tr("no lot yet"), None)
         for entry in entries:
-            self.addItem(patch_icon(colour_of(entry.shade)), entry.words, entry.lot.id)
+            self.addItem(patch_icon(colours[entry.lot.id]), entry.words, entry.lot.id)
             self.setItemData(self.count() - 1, entry.words, Qt.ItemDataRole.ToolTipRole)
         self.setCurrentIndex(max(0, self.findData(chosen)))
         self.setToolTip(self.currentText())
@@ -54,6 +59,7 @@ class LettersList(QScrollArea):
         super().__init__(parent)
         self.document = document
         self._boxes: dict[str, LotBox] = {}
+        self._view, self._severity = "shade", 1.0
         self._shown: tuple[object, ...] = ()
         self.setAccessibleName(tr("Letters and their lots"))
         self.setWidgetResizable(True)
@@ -72,19 +78,29 @@ class LettersList(QScrollArea):
             self.ensureWidgetVisible(self._boxes[letter])
             self._boxes[letter].setFocus()
 
+    def show_view(self, view: str, severity: float) -> None:
+        """Show lots as a view of the chart does; as dyed where that shows no colour at all."""
+        self._view = "shade" if view_named(view).tint == "paper" else view
+        self._severity = severity
+        self.refresh()
+
     def refresh(self) -> None:
         """Follow the design; boxes are made anew only where letters come or go."""
         design, palette = self.document.design, self.document.palette
         letters = letters_known(self.document.appraisal)
-        now = (letters, design.colourway, design.palette, palette, design.viewing)
+        now = (letters, design.colourway, design.palette, palette, design.viewing, self._view, self._severity)
         if now == self._shown:
             return
         if letters != "".join(self._boxes):
             self._rebuild(letters)
         self._shown = now
         entries = lot_entries(design, palette)
+        colours = {
+            entry.lot.id: lot_colour(entry.lot, design.viewing, view=self._view, severity=self._severity)
+            for entry in entries
+        }
         for letter, box in self._boxes.items():
-            box.offer(entries, design.colourway.lot_of(letter))
+            box.offer(entries, design.colourway.lot_of(letter), colours)
 
     def _rebuild(self, letters: str) -> None:
         self._boxes = {}

@@ -9,7 +9,7 @@ from PySide6.QtGui import QAction, QContextMenuEvent, QPainter, QPaintEvent, QPa
 from PySide6.QtWidgets import QWidget
 
 from chartmaker.app.chart_frame import TOP
-from chartmaker.app.fabric_painter import SMALLEST_LINES_PX
+from chartmaker.app.chart_lines import SMALLEST_LINES_PX
 from chartmaker.app.row_menu import row_menu
 
 if TYPE_CHECKING:

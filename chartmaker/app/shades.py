@@ -1,16 +1,22 @@
-"""Screen colours of letters and lots: as dyed, as grey of the same value, as neighbours faded, or not known.
+"""Screen colours of letters and lots: as dyed, in the other tints of the views, as neighbours faded, or not known.
 
 The sums behind them are imported when they are first used: the surround is painted before numpy is loaded.
 """
 
 from __future__ import annotations
 
+from dataclasses import replace
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from PySide6.QtGui import QColor
 
+from chartmaker.app.views import KINDS_OF_EYES, view_named
+
 if TYPE_CHECKING:
     from chartmaker.appraisal import Appraisal
+    from chartmaker.model.palette import Lot
+    from chartmaker.model.settings import Viewing
     from chartmaker.shade.lot_shade import LotShade
 
 SURROUND = QColor(119, 119, 119)
@@ -38,24 +44,53 @@ def colour_of(shade: LotShade | None) -> QColor:
 
 def known_shade(appraisal: Appraisal, letter: str) -> LotShade | None:
     """Give a letter's shade, be the letter in use already or only given a lot; None where it is not known."""
+    return _shade(known_lot(appraisal, letter), appraisal.design.viewing)
+
+
+def known_lot(appraisal: Appraisal, letter: str) -> Lot | None:
+    """Give the lot that a letter is, be the letter in use already or not; None where it is none yet."""
     entry = next((entry for entry in appraisal.letters if entry.letter == letter), None)
     if entry is not None:
-        return entry.shade
+        return entry.lot
+    lot_id = appraisal.design.colourway.lot_of(letter)
+    return appraisal.design.palette.lot(lot_id) if lot_id else None
+
+
+def letter_colour(appraisal: Appraisal, letter: str, *, view: str = "shade", severity: float = 1.0) -> QColor:
+    """Give the colour that a letter is drawn in under a view, by its id; `severity` is of another colour vision."""
+    if view_named(view).tint == "paper":
+        return PAPER
+    return lot_colour(known_lot(appraisal, letter), appraisal.design.viewing, view=view, severity=severity)
+
+
+def lot_colour(lot: Lot | None, viewing: Viewing, *, view: str = "shade", severity: float = 1.0) -> QColor:
+    """Give the colour of a lot under a view: grey, under a lamp, to other eyes, or as dyed; `UNKNOWN` without one."""
+    tint = view_named(view).tint
+    shade = _shade(lot, replace(viewing, illuminant="A") if tint == "lamp" else viewing)
+    if shade is None:
+        return UNKNOWN
+    if tint == "value":
+        return grey_of(shade.value)
+    return QColor(*(_seen_by(shade.srgb, tint, severity) if tint in KINDS_OF_EYES else shade.srgb))
+
+
+def is_only_adapted(lot: Lot, viewing: Viewing) -> bool:
+    """Tell whether a lot's shade by lamplight is adapted from another light, since it has no spectrum to tell it."""
+    shade = _shade(lot, replace(viewing, illuminant="A"))
+    return shade is not None and shade.is_adapted
+
+
+def _shade(lot: Lot | None, viewing: Viewing) -> LotShade | None:
     from chartmaker.shade.lots import shade_of
 
-    lot_id = appraisal.design.colourway.lot_of(letter)
-    lot = appraisal.design.palette.lot(lot_id) if lot_id else None
-    return shade_of(lot, appraisal.design.viewing) if lot else None
+    return shade_of(lot, viewing) if lot else None
 
 
-def letter_colour(appraisal: Appraisal, letter: str, *, view: str = "shade") -> QColor:
-    """Give the colour that a letter is drawn in under a view: "shade", "value" or "symbols"."""
-    if view == "symbols":
-        return PAPER
-    shade = known_shade(appraisal, letter)
-    if view == "value" and shade is not None:
-        return grey_of(shade.value)
-    return colour_of(shade)
+@lru_cache(maxsize=256)
+def _seen_by(rgb: tuple[int, int, int], kind: str, severity: float) -> tuple[int, ...]:
+    from chartmaker.shade.vision import seen_by
+
+    return tuple(seen_by(rgb, kind, severity=severity).tolist())
 
 
 def ghosted(colour: QColor) -> QColor:

@@ -107,7 +107,7 @@ class ShadingColumn(RoundColumn):
             if self._drag is not None and row in dragged and part == self._drag[1]:
                 shown = self.letter_at(*self._drag)
             chip = self._chip(row, part)
-            colour = letter_colour(self.document.appraisal, shown, view=self.canvas.view)
+            colour = letter_colour(self.document.appraisal, shown, view=self.canvas.view, severity=self.canvas.severity)
             text = shown if box.height() >= LOWEST_TEXT else ""
             patch(painter, chip, colour, text, is_pale=part not in line.cells, mark=self._mark(shown))
             is_current = row == self.canvas.current[0] and part == self.part

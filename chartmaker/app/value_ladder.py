@@ -19,6 +19,7 @@ from PySide6.QtWidgets import QToolTip, QWidget
 from chartmaker.app import shades
 from chartmaker.app.ladder_layout import Bow, Rung, bows, rungs
 from chartmaker.app.letter_menu import patch
+from chartmaker.app.views import view_named
 from chartmaker.app.words import number, tr
 
 if TYPE_CHECKING:
@@ -41,8 +42,7 @@ class ValueLadder(QWidget):
     def __init__(self, document: OpenDesign, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.document = document
-        self.is_grey = False
-        """Whether patches show grey values in place of shades."""
+        self._view, self._severity = "shade", 1.0
         self.setAccessibleName(tr("Value ladder"))
         self.setMinimumHeight(150)
         document.appraised.connect(self._follow)
@@ -52,9 +52,10 @@ class ValueLadder(QWidget):
         """Ask for room enough to tell ten steps of value apart."""
         return QSize(200, 260)
 
-    def show_grey(self, *, is_grey: bool) -> None:
-        """Show patches in the grey of their value, or in their shade."""
-        self.is_grey = is_grey
+    def show_view(self, view: str, severity: float) -> None:
+        """Show patches as a view of the chart does; grey where that shows no colour at all."""
+        self._view = "value" if view_named(view).tint == "paper" else view
+        self._severity = severity
         self.update()
 
     def paintEvent(self, _event: QPaintEvent) -> None:
@@ -74,8 +75,9 @@ class ValueLadder(QWidget):
         for bow in bows(self.document.appraisal, placed):
             self._paint_bow(painter, bow)
         for rung in placed:
-            shade = self.document.appraisal.shade_of(rung.letter)
-            colour = shades.grey_of(rung.value) if self.is_grey else shades.colour_of(shade)
+            colour = shades.letter_colour(
+                self.document.appraisal, rung.letter, view=self._view, severity=self._severity
+            )
             patch(painter, self._patch(rung), colour, rung.letter)
 
     def _rungs(self) -> tuple[Rung, ...]:

@@ -33,6 +33,8 @@ from chartmaker.app.left_work import LeftWorkOffer
 from chartmaker.app.own_file import OwnFile
 from chartmaker.app.page_frame import PageFrame
 from chartmaker.app.questions import Questions
+from chartmaker.app.seeing import keep_seeing, kept_seeing
+from chartmaker.app.views import view_named
 from chartmaker.app.waiting_page import WaitingPage
 from chartmaker.app.words import tr
 
@@ -134,6 +136,10 @@ class Window(QMainWindow):
         self.document.appraised.connect(self._tell_stitch_again)
         chart.canvas.hand_changed.connect(self.actions_made.refresh)
         chart.canvas.refused.connect(lambda text: self.statusBar().showMessage(sentence(text), 8000))
+        chart.far.refused.connect(lambda text: self.statusBar().showMessage(text, 8000))
+        chart.take_seeing(kept_seeing(self._settings))
+        chart.seeing_changed.connect(lambda seeing: keep_seeing(self._settings, seeing))
+        chart.view_changed.connect(self.actions_made.refresh)
         self.actions_made.take_chart(chart)
         self._show_title()
         had_keys = self.focusWidget() is self._waiting
@@ -163,7 +169,7 @@ class Window(QMainWindow):
         self.actions_made.refresh()
         self._hover.clear()
         if name == "chart":
-            self.chart.canvas.setFocus()
+            self.chart.take_keys()
 
     def lead_to(self, place: Place) -> None:
         """Turn to the place of a finding."""
@@ -176,9 +182,12 @@ class Window(QMainWindow):
             shown.lead_to(place)
 
     def show_view(self, view: str) -> None:
-        """Show the chart as shade, grey value or symbols."""
+        """Show the chart in a view, by its id."""
         self.chart.show_view(view)
-        self.actions_made.refresh()
+        if not view_named(view).is_drawn_on:
+            self.statusBar().showMessage(
+                tr("Nothing is drawn from across the room: a double click or Escape goes back to the chart."), 8000
+            )
 
     def _made(self, name: str) -> PageFrame:
         from chartmaker.app import baths_page, hat_page, lots_page, yarn_page
@@ -213,9 +222,9 @@ class Window(QMainWindow):
         self.filing.print_pdf()
 
     def export_picture(self) -> None:
-        """Draw the fabric to a file in the view at hand; symbols are for paper, so they give the shade."""
+        """Draw the fabric to a file in the view at hand, or in the shade where no picture shows that view."""
         self.finish_typing()
-        self.filing.export_picture("value" if self.chart.canvas.view == "value" else "shade")
+        self.filing.export_picture(view_named(self.chart.view).picture)
 
     def undo(self) -> None:
         """Take the last step back; a gesture under way is dropped first."""

@@ -1,7 +1,7 @@
 """Yarn carried behind stitches worked in another letter: how long, where, and where to catch it."""
 
 import math
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -57,15 +57,24 @@ def find_floats(fabric: Fabric) -> Floats:
 
     A letter worked once passes all the other stitches of its round; one not worked in a round has no float there.
     """
+    return floats_between(fabric.letters, fabric.counts)
+
+
+def floats_between(cells: NDArray[np.uint8], counts_of_rounds: Sequence[int]) -> Floats:
+    """Find the floats of closed rounds, given the letter of each stitch and how many stitches each round has.
+
+    One repeat closed on itself has the floats of the round that it is repeated in, each once.
+    """
+    counts = np.asarray(counts_of_rounds)
+    starts = np.concatenate(([0], np.cumsum(counts)))
     # 600 rounds × 26 letters fit 16 bits, which numpy sorts by radix: five times as fast.
-    keys = (fabric.round_of * MOST_LETTERS + fabric.letters).astype(np.uint16)
+    keys = (np.repeat(np.arange(len(counts)), counts) * MOST_LETTERS + cells).astype(np.uint16)
     uses = np.argsort(keys, kind="stable")
     keys = keys[uses]
     is_last = np.empty(len(keys), dtype=np.bool_)
     np.not_equal(keys[1:], keys[:-1], out=is_last[:-1])
     is_last[-1] = True
     last = np.flatnonzero(is_last)
-    counts = np.asarray(fabric.counts)
     gap = np.empty_like(uses)
     np.subtract(uses[1:], uses[:-1], out=gap[:-1])
     first = np.concatenate(([0], last[:-1] + 1))
@@ -73,14 +82,14 @@ def find_floats(fabric: Fabric) -> Floats:
     gap -= 1
     found = np.flatnonzero(gap)
     rounds, letters = np.divmod(keys[found], np.uint16(MOST_LETTERS))
-    start = uses[found] + 1 - fabric.starts[rounds]
+    start = uses[found] + 1 - starts[rounds]
     start[start == counts[rounds]] = 0
     return Floats(
         round=rounds.astype(np.intp),
         letter=letters.astype(np.intp),
         start=start,
         length=gap[found],
-        rounds=fabric.rounds,
+        rounds=len(counts),
     )
 
 

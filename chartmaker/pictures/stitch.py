@@ -21,6 +21,8 @@ PLY_DEPTH, PLIES_PER_STITCH = 0.10, 2.6
 """How much the twist of the two plies darkens, and how many turns a stitch shows."""
 LEG_FROM, LEG_TO, LEG_HALF = (0.085, -0.30), (0.300, 0.80), 0.215
 """A knit leg: from beside the middle, below its round, up and outwards; heights in round heights."""
+LEAN = 0.36
+"""How far a decrease leans aside over the height of its round."""
 BUMP_HALF = 0.20
 """Half the thickness of a purl bump."""
 
@@ -63,6 +65,19 @@ def purl_tile(height_per_width: float, size: int) -> StitchTile:
         light = np.where(other_relief > relief, other_light, light)
         relief = np.maximum(relief, other_relief)
     return StitchTile(_evened(np.where(relief > 0, light, GAP)), np.zeros(relief.shape, dtype=np.bool_))
+
+
+@lru_cache(maxsize=16)
+def leaning_tile(height_per_width: float, size: int, *, rightwards: bool) -> StitchTile:
+    """Make the cell of a stitch that takes in its neighbour: a V that leans over it, set off from the Vs beside it."""
+    across, up = _grid(height_per_width, size)
+    lean = LEAN if rightwards else -LEAN
+    over = across - lean * (up / height_per_width - 0.5)
+    own = _leg(over, up, height_per_width)
+    above = _leg(across, up - height_per_width, height_per_width)
+    is_above = (above[0] > own[0]) & (up > 0.8 * height_per_width)
+    relief, light = np.where(is_above, above, own)
+    return StitchTile(_evened(np.where(relief > 0, light, GAP)), is_above)
 
 
 def _grid(height_per_width: float, size: int) -> tuple[Grid, Grid]:

@@ -8,6 +8,7 @@ from PySide6.QtTest import QTest
 
 from chartmaker.app.actions import ACTIONS
 from chartmaker.app.open_design import OpenDesign
+from chartmaker.app.views import VIEWS
 from chartmaker.app.window import PAGES, Window
 from chartmaker.knit.layout import lay_out
 from chartmaker.model.band import Band
@@ -38,8 +39,8 @@ def test_every_page_and_view_shows_any_design(shown, design):
         shown.show_page(page)
         assert not shown.grab().isNull()
     shown.show_page("chart")
-    for view in ("value", "symbols", "shade"):
-        shown.show_view(view)
+    for view in reversed(VIEWS):
+        shown.show_view(view.id)
         shown.chart.canvas.fit()
         assert not shown.grab().isNull()
     for finding in shown.document.appraisal.findings:
