@@ -54,6 +54,11 @@ class ChartView(ChartSight):
         document.appraised.connect(self._show_appraisal)
         document.replaced.connect(self._start_over)
 
+    @property
+    def shown(self) -> Design:
+        """What is shown: the design, or what a gesture would make of it."""
+        return self._shown
+
     # --- the cursor, and the rounds chosen with it
 
     @property

@@ -12,6 +12,7 @@ from chartmaker.model.stitches import Part, Shaping
 if TYPE_CHECKING:
     from chartmaker.app.chart_grid import ChartGrid
     from chartmaker.appraisal import Appraisal
+    from chartmaker.model.design import Design
 
 SHAPING_WORDS = {
     Shaping.K2TOG: "two together, leaning right",
@@ -21,12 +22,14 @@ SHAPING_WORDS = {
 }
 
 
-def stitch_words(appraisal: Appraisal, grid: ChartGrid, cell: tuple[int, int]) -> str:
-    """Tell round, stitch, part, letter, lot and value of a chart cell; empty where no stitch is."""
+def stitch_words(appraisal: Appraisal, design: Design, grid: ChartGrid, cell: tuple[int, int]) -> str:
+    """Tell round, stitch, part, letter, lot and value of a cell of a design's chart; empty where no stitch is.
+
+    The appraisal, which gives the value, may be of an older design.
+    """
     spot = grid.spot(*cell)
     if spot is None:
         return ""
-    design = appraisal.design
     band = design.bands[spot.band]
     line = band.rounds[spot.index]
     letter = line.letter_of(spot.stitch)

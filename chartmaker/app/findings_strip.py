@@ -118,7 +118,8 @@ class FindingsStrip(QWidget):
         self._lead()
 
     def apply_remedy(self) -> None:
-        """Give the letter the lot that would mend the chosen finding."""
+        """Give the letter the lot that would mend the chosen finding, if that still stands."""
+        self.document.appraise_now()
         finding = self.chosen
         if finding is not None and finding.remedy_lot is not None:
             letter, lot = finding.remedy_lot

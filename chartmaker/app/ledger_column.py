@@ -9,6 +9,7 @@ from PySide6.QtGui import QColor, QHelpEvent, QMouseEvent, QPainter, QPalette
 from PySide6.QtWidgets import QToolTip, QWidget
 
 from chartmaker.app.round_column import LOWEST_TEXT, RoundColumn
+from chartmaker.app.round_figures import RoundFigures
 from chartmaker.app.signs import draw_stop
 from chartmaker.app.words import number, plain_tip, tr
 
@@ -24,6 +25,8 @@ NUMBER, SIGN, FLOAT, LETTERS, STITCHES = (86, 24), (110, 14), (126, 40), (168, 4
 WIDTH = 276
 CENTRE = Qt.AlignmentFlag.AlignCenter
 RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+LATE_INK = 110
+"""Opacity, of 255, of figures that a round had before it was drawn on."""
 GRADE_SIGNS = {"lost": "!", "soft": "~"}
 """What stands beside a difference in value that is not clear."""
 
@@ -33,6 +36,7 @@ class LedgerColumn(RoundColumn):
 
     def __init__(self, canvas: ChartCanvas, parent: QWidget | None = None) -> None:
         super().__init__(canvas, parent)
+        self.figures = RoundFigures(self.document)
         self.setAccessibleName(tr("Ledger of the rounds"))
         self.setFixedWidth(WIDTH)
         self.headings = (
@@ -46,11 +50,13 @@ class LedgerColumn(RoundColumn):
 
     def paint_row(self, painter: QPainter, row: int, box: QRectF) -> None:
         """Paint one round's figures; low rows keep the bar, and the sign of a count that does not meet."""
-        rounds = self.document.appraisal.rounds
-        if row >= len(rounds):
+        figures = self.figures.at(row)
+        if figures is None:
             return
-        entry = rounds[row]
+        entry = figures.entry
         ink = self.palette().color(QPalette.ColorRole.WindowText)
+        if figures.is_late:
+            ink.setAlpha(LATE_INK)
         self._paint_bar(painter, entry, box, ink)
         if not entry.meets:
             draw_stop(painter, QPointF(STITCHES[0] + 3, box.center().y()), box.height(), ink)
@@ -74,7 +80,7 @@ class LedgerColumn(RoundColumn):
         height = max(1.0, min(box.height() - 2, 9.0))
         top = box.center().y() - height / 2
         faint = QColor(ink)
-        faint.setAlpha(60)
+        faint.setAlpha(60 * ink.alpha() // 255)
         limits = self.document.design.limits
         for limit in (limits.value_soft, limits.value_clear):
             painter.fillRect(QRectF(_along(limit), box.top(), 1, box.height()), faint)
@@ -82,7 +88,7 @@ class LedgerColumn(RoundColumn):
             return
         bar = QRectF(BAR_LEFT, top, _along(entry.value_difference) - BAR_LEFT, height)
         solid = QColor(ink)
-        solid.setAlpha(170)
+        solid.setAlpha(170 * ink.alpha() // 255)
         if entry.grade == "clear":
             painter.fillRect(bar, solid)
         elif height >= 4:
@@ -95,7 +101,9 @@ class LedgerColumn(RoundColumn):
             painter.fillRect(QRectF(_along(entry.value_difference_low) - 1, top - 2, 2, height + 4), ink)
 
     def words(self, row: int) -> str:
-        """Tell a round's entry as a sentence, for tooltips and screen readers."""
+        """Tell a round's entry as a sentence, for tooltips and screen readers; empty until its figures are there."""
+        if not self.document.is_appraised or row >= len(self.document.appraisal.rounds):
+            return ""
         entry = self.document.appraisal.rounds[row]
         parts = [tr("Round {0} of {1}, {2} stitches").format(entry.number, entry.band_name, entry.stitches)]
         if not entry.meets:
@@ -129,7 +137,7 @@ class LedgerColumn(RoundColumn):
         """Tell the round under the pointer."""
         if isinstance(event, QHelpEvent):
             row = self.row_at(event.pos().y())
-            if row is not None and row < len(self.document.appraisal.rounds):
+            if row is not None:
                 QToolTip.showText(event.globalPos(), plain_tip(self.words(row)), self)
             return True
         return super().event(event)
@@ -151,9 +159,7 @@ class LedgerColumn(RoundColumn):
             self.canvas.reach_to(row)
 
     def _describe(self) -> None:
-        row = self.canvas.current[0]
-        if row < len(self.document.appraisal.rounds):
-            self.setAccessibleDescription(self.words(row))
+        self.setAccessibleDescription(self.words(self.canvas.current[0]))
 
 
 def _along(difference: float) -> float:

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import time
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QTimer, Signal
+from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QUndoStack
 
+from chartmaker.app.appraiser import Appraiser, is_done_at_once
 from chartmaker.app.edit_command import EditCommand
 
 if TYPE_CHECKING:
@@ -19,11 +19,6 @@ if TYPE_CHECKING:
     from chartmaker.model.edits import Edit
     from chartmaker.model.palette import Palette
 
-AT_ONCE_S = 0.016
-"""An appraisal that takes no longer than this, one picture of a screen at 60 Hz, is made with every edit."""
-PAUSE_MS = 80
-"""A slower one waits until the hand has paused for so long."""
-
 
 class OpenDesign(QObject):
     """One design being worked on. Everything that shows it listens here, and nothing else holds it."""
@@ -34,6 +29,8 @@ class OpenDesign(QObject):
     """An edit was applied, undone or redone."""
     appraised = Signal()
     """`appraisal` belongs to `design` again."""
+    failed = Signal(object)
+    """The exception that kept the design from being appraised beside the window."""
 
     def __init__(
         self, design: Design | Callable[[], Design], *, path: Path | None = None, palette: Palette | None = None
@@ -48,10 +45,11 @@ class OpenDesign(QObject):
             self._design = design
         self.path = path
         self.palette = palette
-        self._last_took_s = 0.0
-        self._pause = QTimer(self, singleShot=True, interval=PAUSE_MS)
-        self._pause.timeout.connect(self.appraise_now)
         self._appraisal: Appraisal | None = None
+        self._appraised_with: Palette | None = None
+        self.appraiser = Appraiser(self)
+        self.appraiser.made.connect(self._take_appraisal)
+        self.appraiser.failed.connect(self.failed)
 
     @property
     def design(self) -> Design:
@@ -67,16 +65,16 @@ class OpenDesign(QObject):
 
     @property
     def appraisal(self) -> Appraisal:
-        """What was last computed of the design; the first is made when it is first asked for."""
-        if self._appraisal is None:
-            self._appraisal = self._appraised()
-        return self._appraisal
+        """What was last computed of the design; the first is made when it is first asked for.
+
+        While a large design is being appraised it is that of an older one, whose rounds may have stood elsewhere.
+        """
+        return self._appraisal or self._appraise_here()
 
     def replace(self, design: Design, *, path: Path | None, palette: Palette | None) -> None:
         """Take up another design, with no history and nothing unsaved."""
-        self._pause.stop()
         self._design, self.path, self.palette = design, path, palette
-        self._appraisal = self._appraised()
+        self._appraise_here()
         self.stack.clear()
         self.stack.setClean()  # which clearing leaves undone where there was no history, but something unsaved
         self.replaced.emit()
@@ -85,7 +83,7 @@ class OpenDesign(QObject):
     def take_palette(self, palette: Palette) -> None:
         """Let letters choose from another palette's lots too; the design itself does not change."""
         self.palette = palette
-        self.appraise_now()
+        self._appraise()
 
     def do(self, edit: Edit | None) -> None:
         """Apply an edit as one step that can be undone; None is nothing to do."""
@@ -93,29 +91,47 @@ class OpenDesign(QObject):
             self.stack.push(EditCommand(edit, self._apply))
 
     def appraise_now(self) -> None:
-        """Bring the appraisal up to date without waiting for a pause."""
-        self._pause.stop()
-        self._appraisal = self._appraised()
-        self.appraised.emit()
+        """Bring the appraisal up to date before going on."""
+        if not self.is_appraised:
+            self._appraise_here()
+            self.appraised.emit()
+
+    def finish(self) -> None:
+        """Let nothing be computed any more, and wait for what is."""
+        self.appraiser.finish()
 
     @property
     def is_appraised(self) -> bool:
         """Whether the appraisal belongs to the design as it stands."""
-        return self._appraisal is not None and self._appraisal.design is self._design
+        appraisal = self._appraisal
+        return appraisal is not None and appraisal.design is self._design and self._appraised_with is self.palette
+
+    @property
+    def has_appraisal(self) -> bool:
+        """Whether there is one at all, be it of an older design."""
+        return self._appraisal is not None
 
     def _apply(self, edit: Edit) -> None:
         self._design = edit.applied_to(self.design)
         self.edited.emit()
-        if self._last_took_s <= AT_ONCE_S:
+        self._appraise()
+
+    def _appraise(self) -> None:
+        """Appraise a small design at once, and have a large one appraised beside the window."""
+        if is_done_at_once(self.design):
             self.appraise_now()
         else:
-            self._pause.start()
+            self.appraiser.ask(self.design, self.palette)
 
-    def _appraised(self) -> Appraisal:
+    def _appraise_here(self) -> Appraisal:
         # Imported late: it brings numpy, which the window's first picture can do without.
         from chartmaker.appraisal import appraise
 
-        began = time.perf_counter()
+        self.appraiser.forget()
         appraisal = appraise(self.design, self.palette)
-        self._last_took_s = time.perf_counter() - began
+        self._appraisal, self._appraised_with = appraisal, self.palette
         return appraisal
+
+    def _take_appraisal(self, appraisal: Appraisal) -> None:
+        self._appraisal, self._appraised_with = appraisal, self.palette
+        self.appraised.emit()

@@ -315,6 +315,7 @@ class Window(QMainWindow):
         document.stack.indexChanged.connect(self._follow)
         document.stack.cleanChanged.connect(self._show_title)
         document.appraised.connect(self._follow)
+        document.failed.connect(self.filing.tell)
         document.replaced.connect(self._show_title)
         self.findings.list.currentItemChanged.connect(lambda _now, _before: self.actions_made.refresh())
 
@@ -346,9 +347,8 @@ class Window(QMainWindow):
         self._told = cell
         from chartmaker.app.chart_words import stitch_words
 
-        document, grid = self.document, self.chart.canvas.grid
-        known = cell is not None and document.is_appraised
-        self._hover.setText(stitch_words(document.appraisal, grid, cell) if known and cell else "")
+        canvas = self.chart.canvas
+        self._hover.setText(stitch_words(self.document.appraisal, canvas.shown, canvas.grid, cell) if cell else "")
 
     # --- coming and going
 
@@ -364,7 +364,7 @@ class Window(QMainWindow):
             QTimer.singleShot(0, self, self._look_at_file)
         if event.type() == QEvent.Type.PaletteChange and hasattr(self, "actions_made"):
             self.actions_made.recolour()
-            if self.document.is_appraised:
+            if self.document.has_appraisal:
                 self.findings.refresh(is_anew=True)
 
     def _look_at_file(self) -> None:
@@ -380,6 +380,7 @@ class Window(QMainWindow):
             return
         self._arrival.loaded.disconnect(self.bring_chart)
         self.background.finish()
+        self.document.finish()
         self.autosave.close()
         self.filing.own_file.leave()
         self._settings.setValue("geometry", self.saveGeometry())
