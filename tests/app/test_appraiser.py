@@ -13,6 +13,7 @@ from chartmaker.app import appraiser
 from chartmaker.app.actions import ACTIONS
 from chartmaker.app.open_design import OpenDesign
 from chartmaker.app.round_figures import figures_of
+from chartmaker.app.views import VIEWS
 from chartmaker.app.window import PAGES, Window
 from chartmaker.appraisal import appraise
 from chartmaker.model.edits import ReplaceSetting, paint
@@ -372,7 +373,7 @@ def test_any_edits_can_be_done_and_shown_while_the_figures_are_those_of_another_
             canvas.hovered.emit((row, data.draw(st.integers(-9, 30))))
         late.findings.go(1)
         assert not late.grab().isNull()
-        late.show_view(data.draw(st.sampled_from(("value", "symbols", "shade"))))
+        late.show_view(data.draw(st.sampled_from(VIEWS)).id)
     for page in PAGES:
         late.show_page(page)
         assert not late.grab().isNull()
