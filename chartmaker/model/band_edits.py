@@ -29,6 +29,18 @@ def add_band(design: Design, *, band: int, above: bool) -> ReplaceBands | None:
     return _inserted(design, band + above, new, "Add a band")
 
 
+def lay_in_rounds(design: Design, *, band: int, rounds: tuple[Round, ...], name: str) -> ReplaceBands | None:
+    """Make the edit that works plain rounds of one repeat, with their own letters, as a new band above another.
+
+    It goes round as often as its repeat divides the stitches of the round below.
+    """
+    below = design.bands[band]
+    stitches, repeat = below.stitches(len(below.rounds) - 1), len(rounds[0])
+    if stitches % repeat:
+        raise ValueError(f"{name or 'the pattern'} repeats every {repeat} stitches, which does not divide {stitches}")
+    return _inserted(design, band + 1, Band(name=name, times=stitches // repeat, rounds=rounds), f"Lay in {name}")
+
+
 def duplicate_band(design: Design, *, band: int) -> ReplaceBands | None:
     """Make the edit that works a band a second time, above itself, its name numbered."""
     original = design.bands[band]

@@ -83,14 +83,20 @@ def fits(motif: Motif, stitches: int) -> bool:
     return stitches > 0 and stitches % motif.repeat == 0
 
 
-def longest_float(line: Round) -> int:
-    """Give the longest float of a round, in stitches, with repeat beside repeat; 0 where one letter works it all."""
-    longest = 0
-    for part in set(line.cells):
+def floats_of(line: Round) -> tuple[tuple[int, int], ...]:
+    """Give each float of a round, with repeat beside repeat: index of the first stitch that it passes, and how many."""
+    found = []
+    for part in sorted(set(line.cells)):
         uses = [stitch for stitch, cell in enumerate(line.cells) if cell == part]
         following = [*uses[1:], uses[0] + len(line)]
-        longest = max(longest, *(later - use - 1 for use, later in zip(uses, following, strict=True)))
-    return longest
+        passed = ((use + 1, later - use - 1) for use, later in zip(uses, following, strict=True))
+        found += [(start % len(line), length) for start, length in passed if length]
+    return tuple(found)
+
+
+def longest_float(line: Round) -> int:
+    """Give the longest float of a round, in stitches, with repeat beside repeat; 0 where one letter works it all."""
+    return max((length for _, length in floats_of(line)), default=0)
 
 
 def _require_word(name: str, word: str) -> None:

@@ -19,6 +19,7 @@ def diffused(
     colours: NDArray[np.float64],
     *,
     choose: Callable[[int, list[float]], int],
+    step: Callable[[int, int], None] | None = None,
 ) -> NDArray[np.uint8]:
     """Give the index of each stitch's colour, shape (rounds, stitches).
 
@@ -26,6 +27,7 @@ def diffused(
         light: what is wanted, shape (rounds, stitches, components), on a scale of light.
         colours: what there is, shape (colours, components), on the same scale.
         choose: gives the index of the colour for a round's index and the light wanted, errors included.
+        step: told before each round how many are done and how many there are; what it raises ends the work.
     """
     rounds, stitches, components = light.shape
     wanted, there = light.tolist(), colours.tolist()  # Python's own numbers: arrays of three are ten times as slow
@@ -33,6 +35,8 @@ def diffused(
     codes = np.empty((rounds, stitches), dtype=np.uint8)
     carried = [[0.0] * components for _ in range(stitches)]
     for row in range(rounds - 1, -1, -1):  # as one reads the picture: from the top, left to right
+        if step is not None:
+            step(rounds - 1 - row, rounds)
         here = [
             [want + more for want, more in zip(*both, strict=True)] for both in zip(wanted[row], carried, strict=True)
         ]

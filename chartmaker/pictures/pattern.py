@@ -1,7 +1,7 @@
 """Patterns made of a picture's light: two parts by a level of value, or two letters a round by their shades."""
 
 import math
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from itertools import combinations
 
@@ -18,6 +18,8 @@ MIDDLE_VALUE = 50.0
 """The level of a picture that has one value alone, which no level divides."""
 
 Floats = NDArray[np.float64]
+Step = Callable[[int, int], None]
+"""Told how many rounds are diffused and how many there are; what it raises ends the work."""
 Lab = tuple[float, float, float]
 _WHITE: list[float] = SRGB_WHITE.tolist()
 
@@ -37,6 +39,19 @@ class Pattern:
     def longest_float(self) -> int:
         """The longest float of all."""
         return max(self.floats)
+
+
+def padded(pattern: Pattern, stitches: int) -> Pattern:
+    """Give a pattern as wide as `stitches` with plain ground beside it, shared out evenly, the odd stitch at the left.
+
+    Raises ValueError where the pattern is wider.
+    """
+    width = len(pattern.rounds[0])
+    if stitches < width:
+        raise ValueError(f"the pattern is {width} stitches wide, more than {stitches}")
+    right = (stitches - width) // 2
+    left = stitches - width - right
+    return Pattern(tuple(Round(line.letters, bytes(right) + line.cells + bytes(left)) for line in pattern.rounds))
 
 
 def values(light: ArrayLike) -> Floats:
@@ -64,8 +79,14 @@ def otsu_level(value: ArrayLike) -> float:
     return float((ordered[best] + ordered[best + 1]) / 2)
 
 
-def thresholded(
-    light: ArrayLike, *, letters: str = "AB", level: float | None = None, inverts: bool = False, dithers: bool = False
+def thresholded(  # noqa: PLR0913 - settings that a user chooses one by one
+    light: ArrayLike,
+    *,
+    letters: str = "AB",
+    level: float | None = None,
+    inverts: bool = False,
+    dithers: bool = False,
+    step: Step | None = None,
 ) -> Pattern:
     """Make what is darker than a level of value the figure, or what is lighter with `inverts`.
 
@@ -75,6 +96,7 @@ def thresholded(
         level: CIE L*, 0 to 100; without one, `otsu_level`.
         inverts: whether light is figure.
         dithers: whether Floyd and Steinberg's diffusion stands for greys by a scatter of stitches.
+        step: told how far diffusion is.
     """
     light = np.asarray(light, dtype=float)
     value = values(light)
@@ -83,20 +105,26 @@ def thresholded(
         middle = float(xyz_of_lab([chosen, 0, 0], white=SRGB_WHITE)[1]) / 100
         luminance = light @ (XYZ_OF_RGB[1] / 100)
         dark = diffused(
-            luminance[..., None], np.array([[1.0], [0.0]]), choose=lambda _row, light_here: int(light_here[0] < middle)
+            luminance[..., None],
+            np.array([[1.0], [0.0]]),
+            choose=lambda _row, light_here: int(light_here[0] < middle),
+            step=step,
         )
     else:
         dark = (value < chosen).astype(np.uint8)
     return pattern_of(dark ^ 1 if inverts else dark, letters)
 
 
-def reduced(light: ArrayLike, shades: Mapping[str, ArrayLike], *, dithers: bool = False) -> Pattern:
+def reduced(
+    light: ArrayLike, shades: Mapping[str, ArrayLike], *, dithers: bool = False, step: Step | None = None
+) -> Pattern:
     """Give each stitch the nearer of two letters, the two of each round chosen for the least sum of CIELAB differences.
 
     Args:
         light: linear sRGB of each stitch, shape (rounds, stitches, 3), as `stitch_light` gives it.
         shades: CIELAB of each letter, one at least. Picture and letters are compared each under its own white.
         dithers: whether Floyd and Steinberg's diffusion mixes the two letters of a round.
+        step: told how far diffusion is.
 
     Raises ValueError without a letter.
     """
@@ -113,6 +141,7 @@ def reduced(light: ArrayLike, shades: Mapping[str, ArrayLike], *, dithers: bool 
             light @ XYZ_OF_RGB.T,
             xyz_of_lab(lab, white=SRGB_WHITE),
             choose=lambda row, xyz: _nearer(xyz, known, pairs[row]),
+            step=step,
         )
     else:
         codes = np.array(

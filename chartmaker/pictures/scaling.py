@@ -8,12 +8,31 @@ from numpy.typing import NDArray
 
 from chartmaker.model.bounds import MOST_ROUNDS, MOST_STITCHES, require_within
 from chartmaker.pictures.source import Pixels
-from chartmaker.shade.screen import decoded
+from chartmaker.shade.screen import decoded, encoded
 
 STRIP_ROWS = 64
 """Rows of pixels that are turned into light at a time, so that a large picture needs little more memory than it has."""
 _LIGHT_OF = decoded(np.arange(256) / 255).astype(np.float32)
 """Linear light of each 8-bit value of sRGB (IEC 61966-2-1)."""
+
+
+def working_copy(pixels: Pixels, *, longest: int) -> tuple[Pixels, int]:
+    """Make a smaller copy of a large picture: squares of pixels become their mean light, on white by their opacity.
+
+    Returns:
+        The copy (height, width, 3), its longer side at most `longest`, and how many pixels each of its stands for
+        along a side; squares at the right and lower edge may stand for fewer.
+    """
+    height, width = (int(size) for size in pixels.shape[:2])
+    side = -(-max(height, width) // longest)
+    across = np.arange(0, width, side)
+    count = np.minimum(across + side, width) - across
+    made = np.empty((-(-height // side), len(across), 3), dtype=np.uint8)
+    for row, top in enumerate(range(0, height, side)):
+        lines = _light(pixels[top : top + side]).mean(axis=0)
+        light = np.add.reduceat(lines, across, axis=0) / count[:, None]
+        made[row] = np.rint(255 * encoded(light))
+    return made, side
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -10,7 +10,7 @@ from chartmaker.knit.floats import find_floats
 from chartmaker.knit.layout import lay_out
 from chartmaker.model.band import Band
 from chartmaker.model.design import Design
-from chartmaker.model.motif import LONGEST_WORD, MOST_TAGS, Motif, fits, longest_float
+from chartmaker.model.motif import LONGEST_WORD, MOST_TAGS, Motif, fits, floats_of, longest_float
 from chartmaker.model.notation import round_from_text, rounds_from_text
 from tests.strategies import rounds
 
@@ -74,3 +74,16 @@ def test_what_is_no_motif_is_refused_with_a_sentence(fields, sentence):
     with pytest.raises(ValueError) as caught:  # noqa: PT011 - the sentence is what is compared
         motif("A | .", **fields)
     assert sentence in str(caught.value)
+
+
+def test_floats_tell_where_they_begin_and_run_over_the_join():
+    assert floats_of(round_from_text("A B | x....x.")) == ((1, 1), (6, 1), (2, 4), (0, 1))
+    assert floats_of(round_from_text("A B | .....")) == ()
+
+
+@given(rounds(shaped=False, most=12))
+def test_floats_are_those_that_the_whole_fabric_has(line):
+    by_letter = replace(line, letters="ABC"[: len(line.letters)])
+    found = find_floats(lay_out(Design(bands=(Band(name="", times=1, rounds=(by_letter,)),))))
+    laid_out = zip(found.start.tolist(), found.length.tolist(), strict=True)
+    assert sorted(floats_of(by_letter)) == sorted((start % len(line), length) for start, length in laid_out)

@@ -11,12 +11,14 @@ from chartmaker.model import band_edits, repeat_edits, round_edits
 from chartmaker.model.bounds import MOST_ROUNDS
 from chartmaker.model.counts import rounds_not_meeting, stitches_below
 from chartmaker.model.design import Design
-from chartmaker.model.notation import rounds_to_text
+from chartmaker.model.notation import rounds_from_text, rounds_to_text
 from chartmaker.model.shaping_edits import shape
 from chartmaker.model.stitches import Shaping
 from tests.builders import chart
 from tests.strategies import designs, texts
 
+PATTERNS = ("A B | .x", "C | .", "D A | ...x\nB | ....", "A B C | ..x.o")
+"""Rounds to lay in, of repeats that divide much, little or nothing."""
 SIDES = st.sampled_from(["left", "right"])
 
 
@@ -36,6 +38,9 @@ def structure_edits(draw, design):
         "delete": lambda: round_edits.delete_rounds(design, band=band, **run),
         "move": lambda: round_edits.move_rounds(design, band=band, up=up, **run),
         "add band": lambda: band_edits.add_band(design, band=band, above=up),
+        "lay in": lambda: band_edits.lay_in_rounds(
+            design, band=band, rounds=rounds_from_text(draw(st.sampled_from(PATTERNS))), name=draw(texts())
+        ),
         "duplicate band": lambda: band_edits.duplicate_band(design, band=band),
         "delete band": lambda: band_edits.delete_band(design, band=band),
         "move band": lambda: band_edits.move_band(design, band=band, up=up),
@@ -364,3 +369,13 @@ def test_the_count_of_the_band_below_counts_where_it_divides():
 def test_a_decrease_needs_another_plain_stitch():
     with pytest.raises(ValueError, match="no other plain stitch"):
         shape(chart("A | .\nA | .", times=6), band=0, index=1, stitch=0, sign=Shaping.SSK)
+
+
+def test_rounds_that_are_laid_in_keep_their_letters_and_go_round_as_the_round_below_does():
+    design = chart("A B | ...x..", "B | ........", times=(4, 3))
+    rounds = rounds_from_text("D C | .x..xx\nC   | ......")
+    edit = band_edits.lay_in_rounds(design, band=0, rounds=rounds, name="pattern")
+    laid_in = edit.applied_to(design).bands[1]
+    assert (laid_in.times, laid_in.rounds, laid_in.name) == (4, rounds, "pattern")
+    with pytest.raises(ValueError, match="pattern repeats every 5 stitches, which does not divide 24"):
+        band_edits.lay_in_rounds(design, band=0, rounds=rounds_from_text("A | ....."), name="pattern")

@@ -11,7 +11,7 @@ from skimage.color import rgb2lab
 from skimage.filters import threshold_otsu
 
 from chartmaker.model.notation import rounds_to_text
-from chartmaker.pictures.pattern import MIDDLE_VALUE, Pattern, _nearer, otsu_level, reduced, thresholded, values
+from chartmaker.pictures.pattern import MIDDLE_VALUE, Pattern, _nearer, otsu_level, padded, reduced, thresholded, values
 from chartmaker.shade.lab import lab_of_xyz, xyz_of_lab
 from chartmaker.shade.screen import RGB_OF_XYZ, SRGB_WHITE, encoded
 
@@ -136,3 +136,24 @@ def test_the_light_that_diffusion_is_asked_about_has_the_cielab_of_the_arrays():
     for xyz in random.random((200, 3)) ** 3 * 100:
         apart = np.linalg.norm(np.array(shades[1:3]) - lab_of_xyz(xyz, white=SRGB_WHITE), axis=-1)
         assert _nearer(xyz.tolist(), shades, (1, 2)) == 1 + int(np.argmin(apart))
+
+
+def test_ground_is_put_beside_a_pattern_the_odd_stitch_at_the_left():
+    pattern = thresholded(np.array([[BLACK, WHITE, BLACK]]), level=50)
+    assert rounds_to_text(padded(pattern, 6).rounds) == "A B | ..x.x.\n"
+    assert padded(pattern, 3) == pattern
+    with pytest.raises(ValueError, match="3 stitches wide, more than 2"):
+        padded(pattern, 2)
+
+
+@pytest.mark.parametrize("make", [thresholded, lambda light, **how: reduced(light, SHADES, **how)])
+def test_diffusion_tells_how_far_it_is_and_ends_when_told_to(make):
+    told = []
+    make(np.full((3, 4, 3), 0.5), dithers=True, step=lambda *far: told.append(far))
+    assert told == [(0, 3), (1, 3), (2, 3)]
+
+    def stop(_done, _total):
+        raise InterruptedError
+
+    with pytest.raises(InterruptedError):
+        make(np.full((3, 4, 3), 0.5), dithers=True, step=stop)

@@ -5,10 +5,12 @@ import math
 import numpy as np
 import pytest
 from PIL import Image
+from skimage.measure import block_reduce
 
 from chartmaker.pictures.pattern import thresholded, values
-from chartmaker.pictures.scaling import STRIP_ROWS, Block, rounds_for, stitch_light
+from chartmaker.pictures.scaling import STRIP_ROWS, Block, rounds_for, stitch_light, working_copy
 from chartmaker.pictures.source import pixels_of
+from chartmaker.shade.colorimetry import colour
 
 HEIGHT_PER_WIDTH = 28 / 32
 """Of the usual gauge, 28 stitches and 32 rounds to 10 cm."""
@@ -110,3 +112,33 @@ def test_a_very_long_picture_keeps_within_a_hat():
 def test_a_block_that_no_hat_holds_is_refused(stitches, rounds, proportion):
     with pytest.raises(ValueError, match="outside"):
         _block(stitches, rounds, height_per_width=proportion)
+
+
+def test_a_working_copy_has_the_mean_light_of_its_squares_whatever_is_left_at_the_edge():
+    """Against scikit-image's block means of light that colour-science decodes."""
+    pixels = np.random.default_rng(8).integers(0, 256, (17, 24, 3), dtype=np.uint8)
+    copy, side = working_copy(pixels, longest=6)
+    assert side == 4
+    assert copy.shape == (5, 6, 3)
+    light = colour.models.eotf_sRGB(pixels / 255)
+    means = block_reduce(light[:16], (4, 4, 1), np.mean)
+    assert copy[:4] == pytest.approx(np.rint(255 * colour.models.eotf_inverse_sRGB(means)), abs=1)
+    assert copy[4] == pytest.approx(
+        np.rint(255 * colour.models.eotf_inverse_sRGB(block_reduce(light[16:], (1, 4, 1), np.mean)[0])), abs=1
+    )
+
+
+def test_a_working_copy_of_a_small_picture_is_the_picture_on_white():
+    pixels = np.array([[[200, 10, 30, 255], [0, 0, 0, 0]]], dtype=np.uint8)
+    copy, side = working_copy(pixels, longest=100)
+    assert side == 1
+    assert copy.tolist() == [[[200, 10, 30], [255, 255, 255]]]
+
+
+@pytest.mark.parametrize("shape", [(400, 615), (615, 400), (512, 512)])
+def test_stitches_of_a_working_copy_are_those_of_the_picture(shape):
+    pixels = pixels_of(np.random.default_rng(2).integers(0, 256, (*shape, 3)))
+    copy, side = working_copy(pixels, longest=260)
+    assert side > 1
+    block = _block(8, 8, crops=True)
+    assert values(stitch_light(copy, block)) == pytest.approx(values(stitch_light(pixels, block)), abs=1)
