@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from chartmaker.app.action import Action, on_chart
 from chartmaker.app.motif_actions import MOTIF_ACTIONS
+from chartmaker.app.pattern_actions import PATTERN_ACTIONS
 from chartmaker.app.structure_actions import BAND_ACTIONS, ROUND_ACTIONS, SIGN_ACTIONS
 from chartmaker.app.views import VIEWS, View
 from chartmaker.model.stitches import Part
@@ -166,6 +167,7 @@ ACTIONS: tuple[Action, ...] = (
     *ROUND_ACTIONS,
     *BAND_ACTIONS,
     *MOTIF_ACTIONS,
+    *PATTERN_ACTIONS,
     *(_view(view) for view in VIEWS),
     Action(
         "view.zoom_in",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QProgressBar, QToolButton, QWidget
@@ -95,7 +95,7 @@ class Background(QWidget):
         """Whether something runs whose result is still wanted."""
         return self._current is not None
 
-    def start(self, text: str, work: Work, then: Callable[[object], None]) -> None:
+    def start(self, text: str, work: Work, then: Callable[[Any], None]) -> None:
         """Run `work` beside the window; `then` is called in the window's thread with what it gives.
 
         The work is given a function to call with how many steps are done and how many there are.

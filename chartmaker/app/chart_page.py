@@ -23,6 +23,7 @@ from chartmaker.app.ledger_column import LedgerColumn
 from chartmaker.app.letters_list import LettersList
 from chartmaker.app.motif_desk import MotifDesk
 from chartmaker.app.page_frame import titled
+from chartmaker.app.pattern_desk import PatternDesk
 from chartmaker.app.seeing import Seeing
 from chartmaker.app.shading_column import ShadingColumn
 from chartmaker.app.structure_desk import StructureDesk
@@ -53,6 +54,7 @@ class ChartPage(QWidget):
         self.canvas = ChartCanvas(document)
         self.structure = StructureDesk(self.canvas)
         self.motifs = MotifDesk(self.canvas)
+        self.patterns = PatternDesk(self.canvas, self.motifs)
         self.band = BandStrip(self.canvas, self.structure)
         self.shading = ShadingColumn(self.canvas)
         self.ledger = LedgerColumn(self.canvas)

@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from chartmaker.files.motif_reading import Shelf
     from chartmaker.model.design import Design
     from chartmaker.model.motif import Motif
+    from chartmaker.model.round import Round
 
 MOTIFS_VARIABLE = "CHARTMAKER_MOTIFS"
 """Names a folder to keep the user's motifs in, in place of the system's own place."""
@@ -79,10 +80,36 @@ class MotifDesk:
         if motif.is_shaped:
             self._canvas.refused.emit(stamp_hindrance(self._document.design.bands[self._band], motif))
             return
-        self._canvas.hand.motif = motif
-        self._canvas.take_tool("stamp")
-        self._canvas.setFocus()
-        self._preview(self._canvas.current)
+        self._take_up(motif)
+
+    def hold_made(self, motif: Motif) -> None:
+        """Hold the stamp with a motif that is not on the shelf, whose cursor rests on none then.
+
+        Raises ValueError, with the sentence of the band at the cursor, where no band of the design can take it.
+        """
+        from chartmaker.model.stamping import stamp_hindrance
+
+        bands = self._document.design.bands
+        if all(stamp_hindrance(band, motif) for band in bands):
+            raise ValueError(stamp_hindrance(bands[self._band], motif))
+        if self.shelf is not None:
+            self.shelf.list.setCurrentRow(-1)
+        self._take_up(motif)
+
+    def keep(self, rounds: tuple[Round, ...], name: str) -> Motif:
+        """Save rounds among the user's motifs, under an id that nothing has yet.
+
+        Raises UserProblem where that cannot be done, ValueError for what is no motif.
+        """
+        from chartmaker.files.motif_writing import save_motif
+        from chartmaker.model.stamping import motif_of
+
+        folder = own_motifs_folder()
+        motif = motif_of(rounds, name=name, taken=_ids_taken(self._read(), folder))
+        save_motif(motif, folder)
+        if self.shelf is not None:
+            self.shelf.take_shelf(self._read())
+        return motif
 
     def toggle_snap(self) -> None:
         """Let tiles begin with the repeat, or where the pointer is."""
@@ -144,6 +171,12 @@ class MotifDesk:
         return True
 
     # --- upkeep
+
+    def _take_up(self, motif: Motif) -> None:
+        self._canvas.hand.motif = motif
+        self._canvas.take_tool("stamp")
+        self._canvas.setFocus()
+        self._preview(self._canvas.current)
 
     @property
     def _band(self) -> int:

@@ -6,10 +6,13 @@ Dialogs are imported when the first is shown, since Qt's classes cost time that 
 from __future__ import annotations
 
 from pathlib import Path
-from typing import Literal
+from typing import TYPE_CHECKING, Literal
 
 from chartmaker.app.keeping_questions import KeepingQuestions
 from chartmaker.app.words import tr
+
+if TYPE_CHECKING:
+    from PySide6.QtWidgets import QWidget
 
 Answer = Literal["save", "discard", "cancel"]
 PAPERS = ("a4", "letter")
@@ -18,6 +21,10 @@ PAPER_WORDS = ("A4", "Letter")
 
 class Questions(KeepingQuestions):
     """Asks by the system's own dialogs."""
+
+    def over(self, dialog: QWidget) -> Questions:
+        """Give what asks over a dialog rather than over the window."""
+        return Questions(dialog)
 
     def what_of_unsaved(self, name: str) -> Answer:
         """Ask what to do with unsaved work."""
