@@ -266,5 +266,5 @@ class ChartCanvas(ChartView):
         if spot is not None:
             row = cell[0]
             self.current, self._anchor = (row, self._grid.column_of(row, spot.stitch)), None
-            self._paint_margins_anew()
+            self._mark_cursor()
             self.cursor_moved.emit()

@@ -50,7 +50,7 @@ def paint_margins(  # noqa: PLR0913 - everything that the margins tell of
         painter.fillRect(strip, ground)
     painter.setPen(ink)
     _paint_heading(painter, frame, ink, heading)
-    _paint_round_numbers(painter, frame, palette, marks)
+    paint_round_numbers(painter, frame, palette, marks)
     _paint_stitch_numbers(painter, frame)
     _paint_band_names(painter, frame, design)
 
@@ -74,11 +74,14 @@ def _paint_heading(painter: QPainter, frame: ChartFrame, ink: QColor, heading: s
     painter.setPen(ink)
 
 
-def _paint_round_numbers(painter: QPainter, frame: ChartFrame, palette: QPalette, marks: RowMarks) -> None:
+def paint_round_numbers(painter: QPainter, frame: ChartFrame, palette: QPalette, marks: RowMarks) -> None:
+    """Paint the margin at the right alone: the others don't tell where the cursor is."""
     width = frame.window[0]
     step = _number_step(frame.cell.height(), QFontMetricsF(painter.font()).height() - 3)
     painter.save()
-    painter.setClipRect(QRectF(width - RIGHT, TOP, RIGHT, frame.area.height()))
+    strip = QRectF(width - RIGHT, TOP, RIGHT, frame.area.height())
+    painter.setClipRect(strip)
+    painter.fillRect(strip, palette.color(QPalette.ColorRole.Window))
     run = marks.chosen if len(marks.chosen) > 1 else range(0)
     _paint_strips(painter, frame, palette.color(QPalette.ColorRole.Highlight), marks.current, run)
     for row in frame.rows_in_sight():

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QAbstractScrollArea, QWidget
 
 from chartmaker.app import shades
 from chartmaker.app.chart_grid import laid_out_anew
-from chartmaker.app.chart_margins import RowMarks, paint_margins
+from chartmaker.app.chart_margins import RowMarks, paint_margins, paint_round_numbers
 from chartmaker.app.chart_sight import ChartSight
 from chartmaker.app.chosen_rounds import run_between
 from chartmaker.app.fabric_painter import FabricPainter
@@ -107,14 +107,14 @@ class ChartView(ChartSight):
     def show_design(self, design: Design) -> None:
         """Show a design, or what a gesture would make of it, repainting only the rows that differ."""
         before, self._shown = self._shown, design
-        broken = self._broken
-        if before.bands is not design.bands:
-            self._broken = rounds_not_meeting(design)
+        broken, are_named = self._broken, _names(before) == _names(design)
         self._grid, rows = laid_out_anew(self._grid, before, self._shown)
+        if rows is None or not are_named:
+            self._broken = rounds_not_meeting(design)
         if before.gauge != self._shown.gauge:
             self._take_gauge(self._shown.gauge)
             rows = None
-        if rows is not None and (broken != self._broken or _names(before) != _names(design)):
+        if rows is not None and (broken != self._broken or not are_named):
             self._paint_margins_anew()
         if rows == ():
             return
@@ -182,8 +182,11 @@ class ChartView(ChartSight):
     def _paint_margins(self, painter: QPainter) -> None:
         painter.setFont(self.font())
         heading = tr("back, seen through") if view_named(self.view).surface == "back" else tr("live repeat")
-        marks = RowMarks(self.current[0], self.chosen, self._broken)
-        paint_margins(painter, self.frame, self._shown, self.palette(), marks, heading=heading)
+        paint_margins(painter, self.frame, self._shown, self.palette(), self._row_marks, heading=heading)
+
+    @property
+    def _row_marks(self) -> RowMarks:
+        return RowMarks(self.current[0], self.chosen, self._broken)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Blit the kept picture, and draw the cursor on it."""
@@ -207,7 +210,7 @@ class ChartView(ChartSight):
         """Put the cursor on a cell, and scroll no further than needed to show it."""
         self.current, self._anchor = cell, anchor
         self._scroll_to(cell)
-        self._paint_margins_anew()
+        self._mark_cursor()
         self.cursor_moved.emit()
 
     def _paint_margins_anew(self) -> None:
@@ -215,6 +218,15 @@ class ChartView(ChartSight):
         if not self._kept.is_empty:
             painter = self._kept.painter()
             self._paint_margins(painter)
+            painter.end()
+        self.viewport().update()
+
+    def _mark_cursor(self) -> None:
+        """Show where the cursor is: among the round numbers, and on the fabric, where it is painted on what is kept."""
+        if not self._kept.is_empty:
+            painter = self._kept.painter()
+            painter.setFont(self.font())
+            paint_round_numbers(painter, self.frame, self.palette(), self._row_marks)
             painter.end()
         self.viewport().update()
 

@@ -48,6 +48,10 @@ class LedgerColumn(RoundColumn):
         canvas.cursor_moved.connect(self._describe)
         self.document.appraised.connect(self._describe)
 
+    def look_of(self, row: int) -> object:
+        """Give the figures, and the limits that they are shown against."""
+        return self.figures.at(row), self.document.design.limits
+
     def paint_row(self, painter: QPainter, row: int, box: QRectF) -> None:
         """Paint one round's figures; low rows keep the bar, and the sign of a count that does not meet."""
         figures = self.figures.at(row)

@@ -16,6 +16,8 @@ if TYPE_CHECKING:
     from chartmaker.app.chart_canvas import ChartCanvas
     from chartmaker.app.chart_frame import ChartFrame
 
+OVERLAP = 10
+"""How far, in window units, an entry may reach beyond its row."""
 LOWEST_TEXT = 12
 """Rows lower than this, in window units, carry no text."""
 
@@ -34,8 +36,32 @@ class RoundColumn(QWidget):
         """The frame while painting, so that it is not made anew for every entry."""
         self.row_actions: tuple[tuple[QAction, ...], ...] = ()
         """Groups of the menu of a round."""
-        for signal in (canvas.view_moved, canvas.cursor_moved, self.document.appraised, self.document.edited):
-            signal.connect(self.update)
+        self._painted: dict[int, object] = {}
+        """What each round's entry looked like when it was last painted."""
+        canvas.view_moved.connect(self.update)
+        for signal in (canvas.cursor_moved, self.document.appraised, self.document.edited):
+            signal.connect(self.follow)
+
+    def look_of(self, row: int) -> object:
+        """Give all that the look of a round's entry depends on, beside the cursor and the rounds chosen."""
+        raise NotImplementedError
+
+    def follow(self) -> None:
+        """Paint those entries anew that look otherwise than when they were painted."""
+        self._frame_now = frame = self.canvas.frame
+        for row in self._rows(frame):
+            if self._painted.get(row) != self._whole_look(row):
+                self.update(self.row_box(row).toAlignedRect().adjusted(0, -OVERLAP, 0, OVERLAP))
+        self._frame_now = None
+
+    def _whole_look(self, row: int) -> object:
+        canvas = self.canvas
+        return row == canvas.current[0], row in canvas.chosen, self.look_of(row)
+
+    @staticmethod
+    def _rows(frame: ChartFrame) -> range:
+        """Give the rounds in sight that have an entry."""
+        return frame.rows_in_sight()[:: 1 if frame.cell.height() >= SMALLEST_LINES_PX else 2]
 
     def paint_row(self, painter: QPainter, row: int, box: QRectF) -> None:
         """Paint one round's entry; `box` is as wide as the column and as high as the row."""
@@ -52,23 +78,27 @@ class RoundColumn(QWidget):
         top, height = (self._frame_now or self.canvas.frame).row_span(row)
         return QRectF(0, top, self.width(), height)
 
-    def paintEvent(self, _event: QPaintEvent) -> None:
-        """Paint the heading and all rounds in sight."""
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Paint the heading and the rounds in sight, as far as they are asked for."""
         painter = QPainter(self)
         painter.setPen(self.palette().color(QPalette.ColorRole.WindowText))
         for text, left, width in self.headings:
             painter.drawText(QRectF(left, 0, width, TOP), Qt.AlignmentFlag.AlignCenter, text)
         self._frame_now = frame = self.canvas.frame
         painter.setClipRect(QRectF(0, TOP, self.width(), frame.area.height()))
-        rows = frame.rows_in_sight()
+        rows = [row for row in frame.rows_in_sight() if self._is_asked_for(row, event)]
         mark = self.palette().color(QPalette.ColorRole.Highlight)
         mark.setAlpha(46)
         for row in {self.canvas.current[0], *self.canvas.chosen}.intersection(rows):
             painter.fillRect(self.row_box(row), mark)
-        step = 1 if frame.cell.height() >= SMALLEST_LINES_PX else 2
-        for row in rows[::step]:
-            self.paint_row(painter, row, self.row_box(row))
+        for row in self._rows(frame):
+            if row in rows:
+                self.paint_row(painter, row, self.row_box(row))
+                self._painted[row] = self._whole_look(row)
         self._frame_now = None
+
+    def _is_asked_for(self, row: int, event: QPaintEvent) -> bool:
+        return event.region().intersects(self.row_box(row).toAlignedRect().adjusted(0, -OVERLAP, 0, OVERLAP))
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         """Scroll the chart, and with it this column."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QRectF, Qt
-from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPalette, QPen
+from PySide6.QtGui import QColor, QKeyEvent, QMouseEvent, QPainter, QPalette, QPen
 
 from chartmaker.app.letter_menu import ALPHABET, letter_menu, patch
 from chartmaker.app.round_column import LOWEST_TEXT, RoundColumn
@@ -47,8 +47,10 @@ class ShadingColumn(RoundColumn):
             )
         )
         self._marks: dict[str, Mark] = {}
+        self._colours: dict[str, QColor] = {}
+        self._of: tuple[object, ...] = ()
+        """The appraisal and the view that marks and colours belong to."""
         self._take_marks()
-        self.document.appraised.connect(self._take_marks)
         self._fit_width()
         self.document.replaced.connect(self._fit_width)
         self.document.edited.connect(self._fit_width)
@@ -97,6 +99,21 @@ class ShadingColumn(RoundColumn):
 
     # --- painting
 
+    def follow(self) -> None:
+        """Paint those chips anew that look otherwise."""
+        self._take_marks()
+        super().follow()
+
+    def look_of(self, row: int) -> object:
+        """Give letters, whether they are drawn, their colours and marks, and where the keys act."""
+        at = self.canvas.grid.rows[row]
+        line = self.document.design.bands[at.band].rounds[at.index]
+        chips = tuple(
+            (letter, part in line.cells, self._colour(letter).rgba(), self._mark(letter))
+            for part, letter in enumerate(line.letters)
+        )
+        return chips, self.part, self.hasFocus()
+
     def paint_row(self, painter: QPainter, row: int, box: QRectF) -> None:
         """Paint a round's chips; one whose part is not drawn in the round has a dotted edge."""
         at = self.canvas.grid.rows[row]
@@ -107,7 +124,7 @@ class ShadingColumn(RoundColumn):
             if self._drag is not None and row in dragged and part == self._drag[1]:
                 shown = self.letter_at(*self._drag)
             chip = self._chip(row, part)
-            colour = letter_colour(self.document.appraisal, shown, view=self.canvas.view, severity=self.canvas.severity)
+            colour = self._colour(shown)
             text = shown if box.height() >= LOWEST_TEXT else ""
             patch(painter, chip, colour, text, is_pale=part not in line.cells, mark=self._mark(shown))
             is_current = row == self.canvas.current[0] and part == self.part
@@ -120,8 +137,19 @@ class ShadingColumn(RoundColumn):
         """Give a letter's mark where the chart shows marks."""
         return self._marks.get(letter) if self.canvas.view == "symbols" else None
 
+    def _colour(self, letter: str) -> QColor:
+        self._take_marks()
+        if letter not in self._colours:
+            canvas = self.canvas
+            colour = letter_colour(self.document.appraisal, letter, view=canvas.view, severity=canvas.severity)
+            self._colours[letter] = colour
+        return self._colours[letter]
+
     def _take_marks(self) -> None:
-        self._marks = letter_marks(self.document.appraisal)
+        """Keep marks and colours for as long as they stand."""
+        now = (self.document.appraisal, self.canvas.view, self.canvas.severity)
+        if self._of != now:
+            self._of, self._marks, self._colours = now, letter_marks(self.document.appraisal), {}
 
     def _chip(self, row: int, part: int) -> QRectF:
         box = self.row_box(row)
