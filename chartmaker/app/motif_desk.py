@@ -191,6 +191,7 @@ class MotifDesk:
     def _follow(self) -> None:
         if self.shelf is not None:
             self.shelf.take_band(self._document.design.bands[self._band])
+            self.shelf.take_gauge(self._document.design.gauge)
 
     def _preview(self, cell: tuple[int, int] | None) -> None:
         """Show what the stamp would do under the pointer or the cursor, before any button is pressed."""

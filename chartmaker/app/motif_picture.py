@@ -1,7 +1,8 @@
-"""Small drawings of motifs for the shelf: two repeats in neutral grey, since a motif has no shades of its own."""
+"""Small drawings of motifs for the shelf: two repeats at the gauge's proportion, in grey, as a motif has no shades."""
 
 from __future__ import annotations
 
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QSize, Qt
@@ -16,9 +17,12 @@ GREYS = (QColor(232, 232, 232), QColor(48, 48, 48), QColor(140, 140, 140))
 """Of ground, figure and third."""
 REPEATS = 2
 LARGEST_STITCH = 7
-"""Side of a stitch in window units, where there is room."""
+"""Width of a stitch in window units, where there is room."""
+FINE = 8
+"""Pixels along a side that a stitch is drawn with before it is brought to its size, so that its edges stay true."""
 
 
+@lru_cache(maxsize=512)
 def motif_image(motif: Motif) -> QImage:
     """Draw two repeats of a motif, a pixel a stitch; what no stitch covers is clear."""
     offsets = chart_offsets(motif.rounds)
@@ -33,20 +37,25 @@ def motif_image(motif: Motif) -> QImage:
     return image
 
 
-def motif_icon(motif: Motif, size: QSize, pixel_ratio: float) -> QIcon:
-    """Draw a motif in the middle of a box of this size in window units, as large as whole pixels let it be."""
+def motif_icon(motif: Motif, size: QSize, pixel_ratio: float, *, height_per_width: float) -> QIcon:
+    """Draw a motif in the middle of a box of this size in window units, as large as it lets it be.
+
+    `height_per_width` is the height of a round by the width of a stitch. A stitch is whole pixels wide where it can be.
+    """
     image = motif_image(motif)
     pixmap = QPixmap(size * pixel_ratio)
     pixmap.fill(Qt.GlobalColor.transparent)
     room = pixmap.size()
-    stitch = min(room.width() // image.width(), room.height() // image.height(), round(LARGEST_STITCH * pixel_ratio))
-    if stitch:
-        drawn = image.scaled(image.size() * stitch)
-    else:
-        size = image.size().scaled(room, Qt.AspectRatioMode.KeepAspectRatio).expandedTo(QSize(1, 1))
-        drawn = image.scaled(size, mode=Qt.TransformationMode.SmoothTransformation)
+    width = min(room.width() / image.width(), room.height() / (image.height() * height_per_width))
+    width = min(float(int(width)) or width, LARGEST_STITCH * pixel_ratio)
+    drawn = QSize(max(1, round(image.width() * width)), max(1, round(image.height() * width * height_per_width)))
+    fine = image.scaled(image.size() * FINE)
     painter = QPainter(pixmap)
-    painter.drawImage((room.width() - drawn.width()) // 2, (room.height() - drawn.height()) // 2, drawn)
+    painter.drawImage(
+        (room.width() - drawn.width()) // 2,
+        (room.height() - drawn.height()) // 2,
+        fine.scaled(drawn, mode=Qt.TransformationMode.SmoothTransformation),
+    )
     painter.end()
     pixmap.setDevicePixelRatio(pixel_ratio)
     return QIcon(pixmap)

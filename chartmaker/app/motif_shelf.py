@@ -25,11 +25,12 @@ from chartmaker.app.words import plain_tip, tr
 from chartmaker.model.motif import FAMILIES
 
 if TYPE_CHECKING:
-    from PySide6.QtGui import QAction, QKeyEvent
+    from PySide6.QtGui import QAction, QIcon, QKeyEvent
 
     from chartmaker.files.motif_reading import Shelf
     from chartmaker.files.problems import UserProblem
     from chartmaker.model.band import Band
+    from chartmaker.model.gauge import Gauge
     from chartmaker.model.motif import Motif
 
 THUMBNAIL = QSize(84, 46)
@@ -100,6 +101,7 @@ class MotifShelf(QWidget):
         super().__init__(parent)
         self._motifs: tuple[Motif, ...] = ()
         self._band: Band | None = None
+        self._height_per_width = 1.0
         self.search = MotifSearch()
         self.family = QComboBox()
         self.family.setAccessibleName(tr("Family of motifs"))
@@ -153,6 +155,14 @@ class MotifShelf(QWidget):
         if before is None or _measures(before) != _measures(band):
             self.sift()
 
+    def take_gauge(self, gauge: Gauge) -> None:
+        """Draw the motifs at this gauge's proportion of a stitch."""
+        height_per_width = gauge.round_height_cm / gauge.stitch_width_cm
+        if height_per_width != self._height_per_width:
+            self._height_per_width = height_per_width
+            for row, motif in enumerate(self._motifs):
+                self.list.item(row).setIcon(self._icon(motif))
+
     def show_motif(self, id_: str) -> None:
         """Bring a motif into sight and put the list's cursor on it, whatever was asked for."""
         self.search.clear()
@@ -192,10 +202,14 @@ class MotifShelf(QWidget):
         if self.motif is not None:
             self.taken.emit()
 
+    def _icon(self, motif: Motif) -> QIcon:
+        return motif_icon(motif, THUMBNAIL, self.devicePixelRatioF(), height_per_width=self._height_per_width)
+
     def _item(self, motif: Motif) -> QListWidgetItem:
-        icon = motif_icon(motif, THUMBNAIL, self.devicePixelRatioF())
         size = tr("{0} × {1}").format(motif.repeat, len(motif.rounds))
-        item = QListWidgetItem(icon, tr("{0}\n{1} · float {2}").format(motif.name, size, motif.longest_float))
+        item = QListWidgetItem(
+            self._icon(motif), tr("{0}\n{1} · float {2}").format(motif.name, size, motif.longest_float)
+        )
         told = tr("{0}: {1}, repeat {2} stitches, {3} rounds, longest float {4}").format(
             motif.name, tr(FAMILY_WORDS[motif.family]), motif.repeat, len(motif.rounds), motif.longest_float
         )

@@ -7,9 +7,12 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QKeySequence
 from PySide6.QtTest import QTest
 
+from chartmaker.app.motif_shelf import THUMBNAIL
 from chartmaker.checks.finding import Place
 from chartmaker.files.motif_reading import read_motif
 from chartmaker.files.motif_writing import save_motif
+from chartmaker.model.edits import ReplaceSetting
+from chartmaker.model.gauge import Gauge
 from chartmaker.model.motif import Motif
 from chartmaker.model.notation import rounds_from_text, rounds_to_text
 from tests.app.hand_at import LEFT, NONE, RIGHT, drawn, point, type_at
@@ -310,3 +313,26 @@ def test_a_finding_of_a_letter_brings_the_letters_back(window):
     window.lead_to(Place(text="letter B", letters="B"))
     assert not shelf.isVisible()
     assert window.chart.letters.isVisible()
+
+
+def drawn_size(shelf, name: str) -> tuple[int, int]:
+    """Give width and height of what a motif's picture shows, in pixels."""
+    item = next(
+        shelf.list.item(row) for row in range(shelf.list.count()) if shelf.list.item(row).text().startswith(name)
+    )
+    image = item.icon().pixmap(THUMBNAIL).toImage()
+    seen = [(x, y) for y in range(image.height()) for x in range(image.width()) if image.pixelColor(x, y).alpha() > 127]
+    return len({x for x, _ in seen}), len({y for _, y in seen})
+
+
+def test_motifs_are_drawn_at_the_gauges_proportion_and_follow_it(window):
+    document = window.document
+    shelf = shown_shelf(window)
+    width, height = drawn_size(shelf, "Corner")
+    assert height / 2 == pytest.approx(width / 8 * 28 / 32, abs=0.5)
+    gauge = Gauge(stitches_per_10cm=20, rounds_per_10cm=40)
+    document.do(ReplaceSetting("gauge", document.design.gauge, gauge, "Gauge"))
+    width, height = drawn_size(shelf, "Corner")
+    assert height / 2 == pytest.approx(width / 8 / 2, abs=0.5)
+    press(window.chart.canvas, "Ctrl+Z")
+    assert drawn_size(shelf, "Corner")[1] > height
