@@ -50,7 +50,9 @@ def patch_icon(colour: QColor, text: str = "", *, width: int = 22, height: int =
     painter = QPainter(pixmap)
     patch(painter, QRectF(0.5, 0.5, width - 1, height - 1), colour, text)
     painter.end()
-    return QIcon(pixmap)
+    icon = QIcon(pixmap)
+    icon.addPixmap(pixmap, QIcon.Mode.Selected)  # which Qt would tint: a shade is to be judged
+    return icon
 
 
 def letters_known(appraisal: Appraisal) -> str:

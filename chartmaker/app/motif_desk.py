@@ -96,6 +96,15 @@ class MotifDesk:
             self.shelf.list.setCurrentRow(-1)
         self._take_up(motif)
 
+    def words_at(self, cell: tuple[int, int]) -> str:
+        """Tell what keeps the motif that is held from being stamped whole at a cell; empty where nothing does."""
+        hand = self._canvas.hand
+        if not hand.holds_stamp or hand.motif is None:
+            return ""
+        from chartmaker.app.stamps import stamp_words
+
+        return stamp_words(self._document.design, self._canvas.grid, cell, hand.motif)
+
     def keep(self, rounds: tuple[Round, ...], name: str) -> Motif:
         """Save rounds among the user's motifs, under an id that nothing has yet.
 

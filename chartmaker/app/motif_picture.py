@@ -58,4 +58,6 @@ def motif_icon(motif: Motif, size: QSize, pixel_ratio: float, *, height_per_widt
     )
     painter.end()
     pixmap.setDevicePixelRatio(pixel_ratio)
-    return QIcon(pixmap)
+    icon = QIcon(pixmap)
+    icon.addPixmap(pixmap, QIcon.Mode.Selected)  # which Qt would tint
+    return icon

@@ -186,8 +186,8 @@ class PatternDialog(QDialog):
         self.method.show_level(made.level)
         if not self._is_picture:
             self.words.show_width(len(made.pattern.rounds[0]))
-        self.preview.show_pattern(made.pattern, self._appraisal)
-        told = pattern_words(made.pattern, self._appraisal)
+        self.preview.show_pattern(made, self._appraisal)
+        told = pattern_words(made, self._appraisal)
         self.readout.setText(told)
         self.preview.setAccessibleDescription(told)
         self._show_state()

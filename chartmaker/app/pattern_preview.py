@@ -12,9 +12,9 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from chartmaker.app.pattern_words import longest_allowed
 from chartmaker.app.shades import SURROUND, UNKNOWN, ghosted, ink_on, letter_colour
 from chartmaker.app.words import tr
-from chartmaker.model.motif import floats_of
 
 if TYPE_CHECKING:
+    from chartmaker.app.pattern_wish import Made
     from chartmaker.appraisal import Appraisal
     from chartmaker.pictures.pattern import Pattern
 
@@ -23,6 +23,8 @@ LARGEST_STITCH = 18.0
 """Width of a stitch in window units, where there is room."""
 SMALLEST_GRID = 5.0
 """Stitches below this width are drawn without lines between them."""
+SMALLEST_STRAND = 2.5
+"""In rounds below this height strands would hide the pattern; the brackets beside it tell of them."""
 MARGIN = 10.0
 MARKS = 40.0
 """Room at the right for the marks of rounds with long floats."""
@@ -37,7 +39,7 @@ class PatternPreview(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._pattern: Pattern | None = None
+        self._made: Made | None = None
         self._live, self._ghost = QImage(), QImage()
         self._colours: dict[str, QColor] = {}
         self._height_per_width = 1.0
@@ -47,13 +49,18 @@ class PatternPreview(QWidget):
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setAccessibleName(tr("Preview of the pattern"))
 
-    def show_pattern(self, pattern: Pattern | None, appraisal: Appraisal) -> None:
+    @property
+    def _pattern(self) -> Pattern | None:
+        return self._made.pattern if self._made is not None else None
+
+    def show_pattern(self, made: Made | None, appraisal: Appraisal) -> None:
         """Show a pattern in the shades of a design's letters; None shows that there is none."""
-        self._pattern = pattern
+        self._made = made
         gauge = appraisal.design.gauge
         self._height_per_width = gauge.round_height_cm / gauge.stitch_width_cm
         self._limit = longest_allowed(appraisal)
-        if pattern is not None:
+        if made is not None:
+            pattern = made.pattern
             letters = "".join(sorted({letter for line in pattern.rounds for letter in line.letters}))
             self._colours = _colours(letters, appraisal)
             self._live = _image(pattern, self._colours)
@@ -94,9 +101,9 @@ class PatternPreview(QWidget):
         """Paint the repeat with as many neighbours as there is room for."""
         painter = QPainter(self)
         painter.fillRect(self.rect(), SURROUND)
-        pattern = self._pattern
-        if pattern is None:
+        if self._made is None:
             return
+        pattern = self._made.pattern
         box = self.repeat_box
         stitch = box.width() / len(pattern.rounds[0])
         painter.setRenderHint(QPainter.RenderHint.SmoothPixmapTransform, stitch * self.devicePixelRatioF() < 2)
@@ -113,8 +120,8 @@ class PatternPreview(QWidget):
         painter.restore()
         self._paint_edges(painter, box)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        self._paint_floats(painter, box, pattern)
-        self._paint_marks(painter, around.right(), pattern)
+        self._paint_floats(painter, box, self._made)
+        self._paint_marks(painter, around.right(), self._made.longest)
 
     def _paint_grid(self, painter: QPainter, box: QRectF, pattern: Pattern) -> None:
         painter.setPen(QPen(QColor(0, 0, 0, 46), 0))
@@ -133,14 +140,17 @@ class PatternPreview(QWidget):
                 painter.setPen(QPen(colour, 1))
                 painter.drawLine(QPointF(x + offset, box.top() - 4), QPointF(x + offset, box.bottom() + 4))
 
-    def _paint_floats(self, painter: QPainter, box: QRectF, pattern: Pattern) -> None:
+    def _paint_floats(self, painter: QPainter, box: QRectF, made: Made) -> None:
         """Draw strands across the stitches that they pass: long ones thick, with a bar at each end."""
+        lines = made.pattern.rounds
+        width, height = box.width() / len(lines[0]), box.height() / len(lines)
+        if height < SMALLEST_STRAND:
+            return
         painter.save()
         painter.setClipRect(box)
-        width, height = box.width() / len(pattern.rounds[0]), box.height() / len(pattern.rounds)
         shows_all = self._which == "all" and width >= SMALLEST_GRID
-        for index, line in enumerate(pattern.rounds):
-            for start, length in floats_of(line):
+        for index, (line, floats) in enumerate(zip(lines, made.floats, strict=True)):
+            for start, length in floats:
                 is_long = length > self._limit
                 if self._which == "none" or not (is_long or (shows_all and length > 1)):
                     continue
@@ -156,13 +166,13 @@ class PatternPreview(QWidget):
                             painter.drawLine(QPointF(x, y - 0.32 * height), QPointF(x, y + 0.32 * height))
         painter.restore()
 
-    def _paint_marks(self, painter: QPainter, left: float, pattern: Pattern) -> None:
+    def _paint_marks(self, painter: QPainter, left: float, longest: tuple[int, ...]) -> None:
         """Beside each run of rounds with long floats, a bracket and the longest of them."""
         painter.setPen(QPen(QColor(255, 255, 255), 2))
         height = self.stitch_box(0, 0).height()
         bottom, free = self.repeat_box.bottom(), float(self.height())
         metrics = painter.fontMetrics()
-        numbered = groupby(enumerate(pattern.floats), key=lambda item: item[1] > self._limit)
+        numbered = groupby(enumerate(longest), key=lambda item: item[1] > self._limit)
         for is_long, group in numbered:
             rounds = list(group)
             if not is_long:

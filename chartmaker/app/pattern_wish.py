@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Literal
 
 from chartmaker.files.problems import UserProblem
+from chartmaker.model.motif import floats_of
 from chartmaker.pictures.lettering import stitched_words, typeset_words
 from chartmaker.pictures.pattern import Pattern, otsu_level, padded, reduced, thresholded, values
 from chartmaker.pictures.scaling import stitch_light
@@ -76,8 +77,19 @@ class Made:
     """A pattern, and what was found on the way."""
 
     pattern: Pattern
+    floats: tuple[tuple[tuple[int, int], ...], ...]
+    """Of each round, as `floats_of` gives them: counted beside the window, where a large pattern takes a while."""
+    longest: tuple[int, ...]
+    """The longest float of each round, in stitches."""
     level: float | None = None
     """The level of value that divided it."""
+
+
+def made_of(pattern: Pattern, level: float | None = None) -> Made:
+    """Give a pattern with its floats."""
+    floats = tuple(map(floats_of, pattern.rounds))
+    longest = tuple(max((length for _, length in each), default=0) for each in floats)
+    return Made(pattern=pattern, floats=floats, longest=longest, level=level)
 
 
 class PatternMaker:
@@ -96,13 +108,13 @@ class PatternMaker:
         if look.method == "shade":
             if not look.shades:
                 raise UserProblem("no letter takes part", now="choose at least one whose shade is known")
-            return Made(pattern=reduced(light, dict(look.shades), dithers=look.dithers, step=step))
+            return made_of(reduced(light, dict(look.shades), dithers=look.dithers, step=step))
         _require_two(look.letters)
         level = otsu_level(values(light)) if look.level is None else look.level
         pattern = thresholded(
             light, letters=look.letters, level=level, inverts=look.inverts, dithers=look.dithers, step=step
         )
-        return Made(pattern=pattern, level=level)
+        return made_of(pattern, level)
 
     def _light(self, wish: PictureWish) -> NDArray[np.float64]:
         kept = self._kept
@@ -132,7 +144,7 @@ def of_words(wish: WordsWish) -> Made:
             what = f"the words are {width} stitches wide, more than the repeat of {wish.stitches}"
             raise UserProblem(what, now="make the repeat wider or the words smaller")
         pattern = padded(pattern, wish.stitches)
-    return Made(pattern=_inverted(pattern, wish.letters) if wish.inverts else pattern)
+    return made_of(_inverted(pattern, wish.letters) if wish.inverts else pattern)
 
 
 def _require_two(letters: str) -> None:

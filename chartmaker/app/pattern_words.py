@@ -7,8 +7,8 @@ from typing import TYPE_CHECKING
 from chartmaker.app.words import number, tr
 
 if TYPE_CHECKING:
+    from chartmaker.app.pattern_wish import Made
     from chartmaker.appraisal import Appraisal
-    from chartmaker.pictures.pattern import Pattern
 
 
 def longest_allowed(appraisal: Appraisal) -> int:
@@ -17,25 +17,27 @@ def longest_allowed(appraisal: Appraisal) -> int:
     return int(design.limits.float_cm * (1 + 1e-9) / design.gauge.stitch_width_cm)
 
 
-def pattern_words(pattern: Pattern, appraisal: Appraisal) -> str:
+def pattern_words(made: Made, appraisal: Appraisal) -> str:
     """Tell size, longest float against the design's limit, and rounds with more than two letters, a line each."""
-    stitches, rounds, longest = len(pattern.rounds[0]), len(pattern.rounds), pattern.longest_float
-    size = tr("{0} stitches × {1} rounds").format(stitches, rounds)
-    many = sum(len(line.letters_in_use) > 2 for line in pattern.rounds)
-    letters = tr("more than two letters in {0} rounds").format(many) if many else tr("two letters a round at most")
-    return f"{size}  ·  {letters}\n{_float_words(pattern, longest, appraisal)}"
+    lines = made.pattern.rounds
+    size = tr("{0} stitches × {1} rounds").format(len(lines[0]), len(lines))
+    many = sum(len(line.letters_in_use) > 2 for line in lines)
+    letters = (
+        tr("! more than two letters in {0} of {1} rounds").format(many, len(lines))
+        if many
+        else tr("two letters a round at most")
+    )
+    return f"{size}  ·  {letters}\n{_float_words(made, appraisal)}"
 
 
-def _float_words(pattern: Pattern, longest: int, appraisal: Appraisal) -> str:
-    design = appraisal.design
+def _float_words(made: Made, appraisal: Appraisal) -> str:
+    design, longest = appraisal.design, max(made.longest)
     if not longest:
         return tr("no floats")
     length = number(longest * design.gauge.stitch_width_cm, 1)
     told = tr("longest float {0} stitches, {1} cm").format(longest, length)
-    over = sum(length > longest_allowed(appraisal) for length in pattern.floats)
+    over = sum(length > longest_allowed(appraisal) for length in made.longest)
     limit = f"{design.limits.float_cm:g}"
     if over:
-        return tr("! {0}\n! over the limit of {1} cm in {2} of {3} rounds").format(
-            told, limit, over, len(pattern.rounds)
-        )
+        return tr("! {0}\n! over the limit of {1} cm in {2} of {3} rounds").format(told, limit, over, len(made.longest))
     return tr("{0}  ·  within the limit of {1} cm").format(told, limit)

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from chartmaker.app.words import tr
 from chartmaker.knit.outline import chart_offsets
 from chartmaker.model.motif import fits
-from chartmaker.model.stamping import stamped
+from chartmaker.model.stamping import stamp_hindrance, stamped
 
 if TYPE_CHECKING:
     from chartmaker.app.chart_grid import ChartGrid
@@ -33,3 +34,21 @@ def stamp_edit(
     offsets = chart_offsets(band.rounds) if band.is_shaped else ()
     edit = stamped(design, motif, band=spot.band, at=(spot.index, stitch), offsets=offsets)
     return edit if edit.changes else None
+
+
+def stamp_words(design: Design, grid: ChartGrid, cell: tuple[int, int], motif: Motif) -> str:
+    """Tell in a sentence what keeps a motif from being stamped whole at a cell; empty where nothing does."""
+    spot = grid.spot(*cell)
+    if spot is None:
+        return ""
+    band = design.bands[spot.band]
+    hindrance = stamp_hindrance(band, motif)
+    if hindrance:
+        return hindrance
+    rounds = len(motif.rounds)
+    past = spot.index + rounds - len(band.rounds)
+    if past <= 0:
+        return ""
+    if past == 1:
+        return tr("1 of its {0} rounds is past the top of the band and is left out").format(rounds)
+    return tr("{0} of its {1} rounds are past the top of the band and are left out").format(past, rounds)

@@ -10,7 +10,7 @@ from chartmaker.app.hand import Hand
 from chartmaker.app.motif_choice import MotifChoice
 from chartmaker.app.motif_desk import letters_above
 from chartmaker.app.motif_picture import GREYS, motif_icon, motif_image
-from chartmaker.app.stamps import stamp_edit
+from chartmaker.app.stamps import stamp_edit, stamp_words
 from chartmaker.model.motif import Motif
 from chartmaker.model.notation import rounds_from_text
 from tests.app.hand_at import drawn
@@ -98,7 +98,7 @@ def test_a_wedge_is_drawn_narrowing_with_nothing_where_no_stitch_is():
 @pytest.mark.usefixtures("qapp")
 def test_a_thumbnail_has_the_size_it_was_asked_for_however_wide_the_motif(stitches):
     wide = motif("A B | " + "x." * (stitches // 2))
-    image = motif_icon(wide, QSize(84, 46), 2.0).pixmap(QSize(84, 46), 2.0).toImage()
+    image = motif_icon(wide, QSize(84, 46), 2.0, height_per_width=0.875).pixmap(QSize(84, 46), 2.0).toImage()
     assert image.size() == QSize(168, 92)
     assert any(image.pixelColor(x, y).alpha() for x in range(168) for y in (44, 45, 46))
 
@@ -130,3 +130,25 @@ def test_a_band_laid_in_takes_the_letters_below_it_then_others_of_the_design_the
     assert letters_above(design, 0, 4) == "CDAE"
     assert letters_above(design, 1, 2) == "EA"
     assert letters_above(chart("A | .", times=4), 0, 3) == "ABC"
+
+
+TALL = motif("\n".join(["A B | .x"] * 4))
+WORDS = {
+    (0, 0): "",
+    (1, 0): "1 of its 4 rounds is past the top of the band and is left out",
+    (3, 5): "3 of its 4 rounds are past the top of the band and are left out",
+}
+
+
+@pytest.mark.parametrize("cell", WORDS)
+def test_rounds_past_the_top_of_the_band_are_told(cell):
+    assert stamp_words(BARE, GRID, cell, TALL) == WORDS[cell]
+    past = 4 - sum("x" in row for row in after(BARE, cell, TALL))
+    assert (str(past) if past else "") == WORDS[cell][:1]
+
+
+def test_what_keeps_a_motif_out_of_a_band_is_told():
+    wide = motif("A B | .........x")
+    assert stamp_words(BARE, GRID, (0, 0), wide) == "Test is 10 stitches wide, the band's repeat only 8"
+    assert stamp_words(BARE, GRID, (0, 0), WEDGE) == "Test is shaped: lay it in as a band of its own"
+    assert stamp_words(BARE, GRID, (99, 0), TALL) == ""

@@ -17,7 +17,7 @@ from chartmaker.model.stitches import Shaping
 from tests.builders import chart
 from tests.strategies import designs, texts
 
-PATTERNS = ("A B | .x", "C | .", "D A | ...x\nB | ....", "A B C | ..x.o")
+PATTERNS = ("A B | .x", "C | .", "D A | ...x\nB | ....", "A B C | ..x.+")
 """Rounds to lay in, of repeats that divide much, little or nothing."""
 SIDES = st.sampled_from(["left", "right"])
 
