@@ -27,22 +27,20 @@ class ChartFrame:
     window: tuple[int, int]
     """Width and height of the canvas."""
     scroll: tuple[int, int]
+    cell: QSizeF = field(init=False)
+    """A stitch in window units: whole pixels of the screen."""
+    area: QRectF = field(init=False)
+    """Where fabric may show."""
     origin: QPointF = field(init=False)
     """Where the picture's top left stands; a chart smaller than the window stands in its middle."""
 
     def __post_init__(self) -> None:
-        object.__setattr__(self, "origin", self._origin())
-
-    @property
-    def cell(self) -> QSizeF:
-        """A stitch in window units: whole pixels of the screen."""
-        return QSizeF(self.size.width / self.pixel_ratio, self.size.height / self.pixel_ratio)
-
-    @property
-    def area(self) -> QRectF:
-        """Where fabric may show."""
         width, height = self.window
-        return QRectF(LEFT, TOP, max(0, width - LEFT - RIGHT), max(0, height - TOP - BOTTOM))
+        cell = QSizeF(self.size.width / self.pixel_ratio, self.size.height / self.pixel_ratio)
+        area = QRectF(LEFT, TOP, max(0, width - LEFT - RIGHT), max(0, height - TOP - BOTTOM))
+        object.__setattr__(self, "cell", cell)
+        object.__setattr__(self, "area", area)
+        object.__setattr__(self, "origin", self._origin())
 
     @property
     def fabric(self) -> QSizeF:

@@ -84,17 +84,19 @@ def paint_round_numbers(painter: QPainter, frame: ChartFrame, palette: QPalette,
     painter.fillRect(strip, palette.color(QPalette.ColorRole.Window))
     run = marks.chosen if len(marks.chosen) > 1 else range(0)
     _paint_strips(painter, frame, palette.color(QPalette.ColorRole.Highlight), marks.current, run)
+    inks = palette.color(QPalette.ColorRole.WindowText), palette.color(QPalette.ColorRole.HighlightedText)
     for row in frame.rows_in_sight():
+        is_marked = row == marks.current or row in run
+        if (row + 1) % step and not is_marked and row not in marks.broken:
+            continue
         top, height = frame.row_span(row)
         middle = QRectF(width - RIGHT + 2, top + height / 2 - 9, RIGHT - 8, 18)
-        is_marked = row == marks.current or row in run
-        role = QPalette.ColorRole.HighlightedText if is_marked else QPalette.ColorRole.WindowText
-        painter.setPen(palette.color(role))
+        painter.setPen(inks[is_marked])
         is_near = abs(row - marks.current) * height < 12 or (is_marked and height < 12)
         if row == marks.current or not ((row + 1) % step or is_near):
             painter.drawText(middle, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, str(row + 1))
         if row in marks.broken:
-            draw_stop(painter, QPointF(width - RIGHT + 9, top + height / 2), height, palette.color(role))
+            draw_stop(painter, QPointF(width - RIGHT + 9, top + height / 2), height, inks[is_marked])
     painter.restore()
 
 

@@ -30,7 +30,9 @@ class ChartView(ChartSight):
     """Shows the chart, its cursor, and what a gesture would make of it; other controls follow its signals."""
 
     view_moved = Signal()
-    """Scrolled, zoomed or resized: rows stand elsewhere."""
+    """Zoomed or resized: rows stand elsewhere."""
+    scrolled = Signal()
+    """The same rows in the same size, elsewhere by whole window units."""
     cursor_moved = Signal()
 
     def __init__(self, document: OpenDesign, parent: QWidget | None = None) -> None:
@@ -158,6 +160,7 @@ class ChartView(ChartSight):
         """Paint some rows anew, and what of the rows next to them they touch."""
         if not rows:
             return
+        self._follow_scroll()
         frame = self.frame
         reach = self._painter.reach * frame.cell.height() + 2
         top, bottom = frame.box(max(rows), 0).top() - reach, frame.box(min(rows), 0).bottom() + reach
@@ -171,6 +174,21 @@ class ChartView(ChartSight):
     def _paint_fabric(self, painter: QPainter, frame: ChartFrame, area: QRectF) -> None:
         painter.fillRect(area, shades.SURROUND)
         self._painter.paint(painter, origin=frame.origin, cell=frame.cell, area=area, pixel_ratio=frame.pixel_ratio)
+
+    def _follow_scroll(self) -> None:
+        """Shift what is kept of the chart, and paint what came into sight; drop it where nothing of it is left."""
+        frame = self.frame
+        if self._kept.is_empty or self._kept.is_at(frame):
+            return
+        exposed = self._kept.shifted_to(frame)
+        if exposed is None:
+            self._kept.forget()
+            return
+        painter = self._kept.painter()
+        for part in exposed:
+            self._paint_fabric(painter, frame, part)
+        self._paint_margins(painter)
+        painter.end()
 
     def _paint_picture(self) -> None:
         frame = self.frame
@@ -191,6 +209,7 @@ class ChartView(ChartSight):
     def paintEvent(self, event: QPaintEvent) -> None:
         """Blit the kept picture, and draw the cursor on it."""
         self._has_been_painted = True
+        self._follow_scroll()
         if self._kept.is_empty:
             self._paint_picture()
         painter = QPainter(self.viewport())
@@ -215,6 +234,7 @@ class ChartView(ChartSight):
 
     def _paint_margins_anew(self) -> None:
         """Bring names and marks beside the fabric up to date; the fabric stays as it is."""
+        self._follow_scroll()
         if not self._kept.is_empty:
             painter = self._kept.painter()
             self._paint_margins(painter)
@@ -239,19 +259,9 @@ class ChartView(ChartSight):
     # --- Qt's own events
 
     def scrollContentsBy(self, _dx: int, _dy: int) -> None:
-        """Show another part of the chart: shift what is kept of it, and paint what came into sight."""
-        frame = self.frame
-        exposed = self._kept.shifted_to(frame)
-        if exposed is None:
-            self._repaint_all()
-            return
-        painter = self._kept.painter()
-        for part in exposed:
-            self._paint_fabric(painter, frame, part)
-        self._paint_margins(painter)
-        painter.end()
+        """Show another part of the chart."""
         self.viewport().update()
-        self.view_moved.emit()
+        self.scrolled.emit()
 
     def resizeEvent(self, _event: QResizeEvent) -> None:
         """Make room for another size of window; until it is first painted, choose the zoom for it anew."""

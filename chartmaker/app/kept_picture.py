@@ -40,6 +40,10 @@ class KeptPicture:
         """Give a painter on what is kept."""
         return QPainter(self._pixmap)
 
+    def is_at(self, frame: ChartFrame) -> bool:
+        """Tell whether it is scrolled as a frame is."""
+        return self._frame is not None and self._frame.scroll == frame.scroll
+
     def shifted_to(self, frame: ChartFrame) -> list[QRectF] | None:
         """Shift the fabric to where a frame has it, and give what came into sight; None where all is to be painted.
 

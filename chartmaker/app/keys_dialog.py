@@ -20,6 +20,8 @@ OTHER_KEYS = (
     ("Chart", "What can be done with the rounds chosen", "Menu, or right button on a round number"),
     ("Band", "Take a field and go back to the chart; leave it as it was", "Enter; Escape"),
     ("Chart", "Zoom at the pointer", "Ctrl and wheel"),
+    ("Chart", "Go back to the chart from across the room", "Escape, or a double click"),
+    ("Chart", "Draw out the bar that tells the screen's scale", "Left and right"),
     ("Shading", "Move among the chips", "Arrows"),
     ("Shading", "Set the letter of a chip", "A to Z"),
     ("Shading", "Carry the letter one round on", "Shift and up or down"),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtCore import QPointF, QRect, QRectF, Qt
 from PySide6.QtGui import QAction, QContextMenuEvent, QPainter, QPaintEvent, QPalette, QWheelEvent
 from PySide6.QtWidgets import QWidget
 
@@ -38,6 +38,10 @@ class RoundColumn(QWidget):
         """Groups of the menu of a round."""
         self._painted: dict[int, object] = {}
         """What each round's entry looked like when it was last painted."""
+        self._scroll_seen = canvas.verticalScrollBar().value()
+        # What is not filled by itself cannot be shifted.
+        self.setAutoFillBackground(True)
+        canvas.scrolled.connect(self._follow_scroll)
         canvas.view_moved.connect(self.update)
         for signal in (canvas.cursor_moved, self.document.appraised, self.document.edited):
             signal.connect(self.follow)
@@ -60,8 +64,9 @@ class RoundColumn(QWidget):
 
     @staticmethod
     def _rows(frame: ChartFrame) -> range:
-        """Give the rounds in sight that have an entry."""
-        return frame.rows_in_sight()[:: 1 if frame.cell.height() >= SMALLEST_LINES_PX else 2]
+        """Give the rounds in sight that have an entry; scrolling leaves them the same."""
+        seen, step = frame.rows_in_sight(), 1 if frame.cell.height() >= SMALLEST_LINES_PX else 2
+        return range(seen.start + -seen.start % step, seen.stop, step)
 
     def paint_row(self, painter: QPainter, row: int, box: QRectF) -> None:
         """Paint one round's entry; `box` is as wide as the column and as high as the row."""
@@ -77,6 +82,12 @@ class RoundColumn(QWidget):
         """Give where a round's entry stands."""
         top, height = (self._frame_now or self.canvas.frame).row_span(row)
         return QRectF(0, top, self.width(), height)
+
+    def _follow_scroll(self) -> None:
+        """Shift what is shown, so that only what came into sight is painted."""
+        now = self.canvas.verticalScrollBar().value()
+        self.scroll(0, self._scroll_seen - now, QRect(0, TOP, self.width(), int(self.canvas.frame.area.height())))
+        self._scroll_seen = now
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Paint the heading and the rounds in sight, as far as they are asked for."""
