@@ -97,6 +97,8 @@ class LedgerColumn(RoundColumn):
             painter.fillRect(bar, solid)
         elif height >= 4:
             painter.setPen(solid)
+            # The hatching moves with its bar when the column is shifted.
+            painter.setBrushOrigin(bar.topLeft())
             painter.setBrush(Qt.BrushStyle.BDiagPattern if entry.grade == "soft" else Qt.BrushStyle.NoBrush)
             painter.drawRect(bar.adjusted(0, 0, -1, -1))
         else:
