@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from math import floor
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QRectF, Qt
@@ -155,7 +156,8 @@ class ShadingColumn(RoundColumn):
         box = self.row_box(row)
         height = max(1.0, min(box.height() - 3, HIGHEST_CHIP))
         left = LEFT + part * PART_WIDTH + (PART_WIDTH - CHIP_WIDTH) / 2
-        return QRectF(left, round(box.center().y() - height / 2) + 0.5, CHIP_WIDTH, height)
+        # Not `round`, which would set every other chip higher by a unit, and others after a scroll.
+        return QRectF(left, floor(box.center().y() - height / 2 + 0.5) + 0.5, CHIP_WIDTH, height)
 
     def _dragged_rows(self) -> range:
         if self._drag is None:
