@@ -9,6 +9,7 @@ from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMenu, QSizePolicy, QToolBar, QToolButton, QWidget
 
 from chartmaker.app.actions import ACTIONS, ON_A_CHIP, TOOL_BAR, WITH_TEXT
+from chartmaker.app.block_actions import BLOCK_ACTIONS, OFF_WITHOUT_SELECTION, ON_A_BLOCK
 from chartmaker.app.icons import icon
 from chartmaker.app.motif_actions import ON_THE_SHELF
 from chartmaker.app.structure_actions import ON_A_ROUND
@@ -25,9 +26,12 @@ if TYPE_CHECKING:
 
 ON_AT_FIRST = ("tool.draw", "part.figure", "motifs.snap", "view.shade", "page.chart")
 DRAWING_MENUS = ("Draw", "Rounds", "Bands", "Motifs")
-OFF_AFAR = ("view.zoom_in", "view.zoom_out", "view.fit", "view.true_size")
+OFF_AFAR = (
+    *("view.zoom_in", "view.zoom_out", "view.fit", "view.true_size"),
+    *(action.id for action in BLOCK_ACTIONS),
+)
 """What cannot be done while the whole hat is seen from afar."""
-OFF_AT_FIRST = ("edit.undo", "edit.redo", "motifs.stamp", "motifs.lay_in", "findings.mend")
+OFF_AT_FIRST = ("edit.undo", "edit.redo", "motifs.stamp", "motifs.lay_in", "findings.mend", *OFF_WITHOUT_SELECTION)
 
 
 class ActionBar(QObject):
@@ -59,6 +63,8 @@ class ActionBar(QObject):
         self.fill_tool_bar(chart.tools)
         of_a_round = tuple(tuple(self.made[name] for name in group) for group in ON_A_ROUND)
         chart.canvas.row_actions = chart.ledger.row_actions = of_a_round
+        chart.canvas.blocks.changed.connect(self.refresh)
+        chart.canvas.blocks.actions = tuple(tuple(self.made[name] for name in group) for group in ON_A_BLOCK)
         chart.shading.row_actions = (tuple(self.made[name] for name in ON_A_CHIP),)
         for name, words in ON_THE_SHELF:
             self.made[name].setIconText(tr(words))

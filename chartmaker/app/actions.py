@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from chartmaker.app.action import Action, on_chart
+from chartmaker.app.block_actions import BLOCK_ACTIONS, SELECT_TOOL
 from chartmaker.app.motif_actions import MOTIF_ACTIONS
 from chartmaker.app.pattern_actions import PATTERN_ACTIONS
 from chartmaker.app.structure_actions import BAND_ACTIONS, ROUND_ACTIONS, SIGN_ACTIONS
@@ -106,6 +107,7 @@ ACTIONS: tuple[Action, ...] = (
         lambda window: window.document.stack.canRedo(),
         icon="redo",
     ),
+    *BLOCK_ACTIONS,
     Action(
         "shading.choose",
         "Edit",
@@ -150,6 +152,7 @@ ACTIONS: tuple[Action, ...] = (
     _tool("draw", "&Draw", "D"),
     _tool("line", "&Line", "L"),
     _tool("pick", "&Pick the part", "P"),
+    SELECT_TOOL,
     _part(Part.GROUND, "&Ground", "G", begins_group=True),
     _part(Part.FIGURE, "&Figure", "F"),
     _part(Part.THIRD, "&Third", "T"),
@@ -235,7 +238,7 @@ ACTIONS: tuple[Action, ...] = (
 
 TOOL_BAR: tuple[tuple[str, ...], ...] = (
     ("edit.undo", "edit.redo"),
-    ("tool.draw", "tool.line", "tool.pick", "motifs.shelf"),
+    ("tool.draw", "tool.line", "tool.pick", "tool.select", "motifs.shelf"),
     ("part.ground", "part.figure", "part.third"),
     tuple(action.id for action in SIGN_ACTIONS),
     ("view.zoom_in", "view.zoom_out", "view.fit"),

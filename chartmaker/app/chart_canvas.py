@@ -9,6 +9,8 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QEvent, QPointF, Qt, Signal
 from PySide6.QtGui import QContextMenuEvent
 
+from chartmaker.app.block_desk import BlockDesk
+from chartmaker.app.block_gestures import BlockGestures
 from chartmaker.app.chart_view import ChartView
 from chartmaker.app.chosen_rounds import rows_of_band
 from chartmaker.app.hand import Hand
@@ -18,7 +20,7 @@ from chartmaker.app.words import tr
 from chartmaker.model.stitches import Part
 
 if TYPE_CHECKING:
-    from PySide6.QtGui import QAction, QFocusEvent, QKeyEvent, QMouseEvent, QWheelEvent
+    from PySide6.QtGui import QAction, QFocusEvent, QKeyEvent, QMouseEvent, QPaintEvent, QWheelEvent
     from PySide6.QtWidgets import QWidget
 
     from chartmaker.app.open_design import OpenDesign
@@ -72,6 +74,8 @@ class ChartCanvas(ChartView):
         self.viewport().setMouseTracking(True)
         self.viewport().setCursor(Qt.CursorShape.CrossCursor)
         document.replaced.connect(self.hand.cancel)
+        self.blocks = BlockDesk(self)
+        BlockGestures(self.blocks)
 
     def take_tool(self, name: str) -> None:
         """Hold another tool; a gesture under way is dropped."""
@@ -96,6 +100,7 @@ class ChartCanvas(ChartView):
             # Its preview may have moved the stitch that the cursor was on.
             self.current = self._cursor_before
         self.hand.cancel()
+        self.blocks.cancel()
         self.show_design(self.document.design)
 
     def draw_ground_here(self) -> None:
@@ -139,6 +144,11 @@ class ChartCanvas(ChartView):
 
     # --- Qt's own events
 
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Draw the line round the selected block over the chart and its cursor."""
+        super().paintEvent(event)
+        self.blocks.paint()
+
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Begin a gesture, or choose rounds beside the fabric; another button during a gesture drops it."""
         if self.hand.is_busy:
@@ -154,7 +164,7 @@ class ChartCanvas(ChartView):
             return
         cell = self.frame.cell_at(event.position())
         self._button = event.button()
-        self._put_cursor_under(cell)
+        self.put_cursor_under(cell)
         self._begin(cell, is_second=event.button() == Qt.MouseButton.RightButton)
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
@@ -261,7 +271,8 @@ class ChartCanvas(ChartView):
         if self.hand.tool.name != "line":
             self._finish()
 
-    def _put_cursor_under(self, cell: tuple[int, int]) -> None:
+    def put_cursor_under(self, cell: tuple[int, int]) -> None:
+        """Make the stitch that a cell shows the current one without scrolling; a cell without a stitch does nothing."""
         spot = self.spot_at(cell)
         if spot is not None:
             row = cell[0]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from chartmaker.app.strokes import sign_edit, stroke_edit
-from chartmaker.app.tools import Cell, DrawTool, LineTool, PickTool, ShapeTool, StampTool, Tool
+from chartmaker.app.tools import Cell, DrawTool, LineTool, PickTool, SelectTool, ShapeTool, StampTool, Tool
 from chartmaker.model.stitches import Part, Shaping
 
 if TYPE_CHECKING:
@@ -19,7 +19,7 @@ class Hand:
     """Turns presses, moves and releases on cells into one edit a gesture."""
 
     def __init__(self) -> None:
-        tools: tuple[Tool, ...] = (DrawTool(), LineTool(), PickTool(), ShapeTool(), StampTool())
+        tools: tuple[Tool, ...] = (DrawTool(), LineTool(), PickTool(), SelectTool(), ShapeTool(), StampTool())
         self._tools = {tool.name: tool for tool in tools}
         self.tool: Tool = self._tools["draw"]
         self.part = Part.FIGURE
@@ -49,7 +49,7 @@ class Hand:
     @property
     def paints(self) -> bool:
         """Whether its tool draws stitches."""
-        return self.tool.name != "pick"
+        return self.tool.name not in ("pick", "select")
 
     @property
     def sign_held(self) -> Shaping | None:

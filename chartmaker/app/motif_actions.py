@@ -64,7 +64,7 @@ MOTIF_ACTIONS: tuple[Action, ...] = (
     Action(
         "motifs.save",
         "Motifs",
-        "S&ave the chosen rounds as a motif…",
+        "S&ave the selection as a motif…",
         ("Ctrl+Shift+M",),
         _save,
         on_chart,

@@ -149,24 +149,23 @@ class MotifDesk:
         self._canvas.choose(range(row, row + 1))
 
     def save(self, questions: Questions) -> bool:
-        """Ask for a name and save the chosen rounds, their whole repeat, among the user's motifs; tell whether it is.
+        """Ask for a name and save the block, or the rounds chosen, among the user's motifs; tell whether it is.
 
         What goes wrong is told by `questions` or `refused`.
         """
         from chartmaker.files.motif_writing import save_motif
+        from chartmaker.knit.outline import chart_offsets
         from chartmaker.model.stamping import motif_from
 
         self._canvas.drop()
-        band, folder = self._document.design.bands[self._band], own_motifs_folder()
-        name = questions.name_of_motif(band.name)
+        blocks, design, folder = self._canvas.blocks, self._document.design, own_motifs_folder()
+        block = blocks.selection or blocks.whole(self._canvas.chosen)
+        name = questions.name_of_motif(design.bands[block.band].name)
         if not name:
             return False
-        rows, lines = self._canvas.chosen, self._canvas.grid.rows
-        rounds = range(lines[rows[0]].index, lines[rows[-1]].index + 1)
-        block = (rounds, range(max(len(band.rounds[index]) for index in rounds)))
         taken = _ids_taken(self._read(), folder)
         try:
-            motif = motif_from(self._document.design, band=self._band, block=block, name=name, taken=taken)
+            motif = motif_from(design, block, name=name, taken=taken, columns=chart_offsets)
             save_motif(motif, folder)
         except UserProblem as problem:
             questions.tell(str(problem))

@@ -174,3 +174,9 @@ class ShapeTool(OneStitchTool):
     """Gives the stitch where it lets go the shaping sign that the hand holds."""
 
     name = "shape"
+
+
+class SelectTool(OneStitchTool):
+    """Paints nothing: the block desk follows its gestures itself."""
+
+    name = "select"

@@ -35,6 +35,7 @@ from chartmaker.app.page_frame import PageFrame
 from chartmaker.app.questions import Questions
 from chartmaker.app.seeing import keep_seeing, kept_seeing
 from chartmaker.app.views import view_named
+from chartmaker.app.selection_label import SelectionLabel
 from chartmaker.app.waiting_page import WaitingPage
 from chartmaker.app.words import tr
 
@@ -140,6 +141,7 @@ class Window(QMainWindow):
         chart.take_seeing(kept_seeing(self._settings))
         chart.seeing_changed.connect(lambda seeing: keep_seeing(self._settings, seeing))
         chart.view_changed.connect(self.actions_made.refresh)
+        SelectionLabel(chart.canvas.blocks, self.statusBar())
         self.actions_made.take_chart(chart)
         self._show_title()
         had_keys = self.focusWidget() is self._waiting

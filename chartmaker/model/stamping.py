@@ -6,6 +6,7 @@ from collections.abc import Collection, Iterator
 from dataclasses import replace
 
 from chartmaker.model.band import Band
+from chartmaker.model.block import Block, ColumnRule, cut_out, level, whole_rounds
 from chartmaker.model.design import Design
 from chartmaker.model.edits import ReplaceRounds, paint
 from chartmaker.model.motif import LONGEST_WORD, PLACEHOLDERS, Motif, fits
@@ -68,22 +69,20 @@ def stamp_hindrance(band: Band, motif: Motif) -> str:
 
 
 def motif_from(
-    design: Design, *, band: int, block: tuple[range, range], name: str, taken: Collection[str] = ()
+    design: Design, block: Block, *, name: str, taken: Collection[str] = (), columns: ColumnRule = level
 ) -> Motif:
-    """Make a motif of a block (rounds, stitches) of a band, by index; the stitches may run over the repeat's join.
+    """Make a motif of a block, which may run over the repeat's join; letters become placeholders.
 
-    Letters become placeholders. The shaping comes along where the block is the whole repeat of every round. The id is
-    made of the name, other than those `taken`.
-    Raises ValueError where the block is empty, or reaches past the rounds or the stitches of the band.
+    The shaping comes along where the block is the whole of its rounds. The id is made of the name, other than those
+    `taken`. Raises ValueError where the design has no such block, or part of it lies beside a wedge.
     """
-    rounds, stitches = block
-    lines = design.bands[band].rounds
-    if not rounds or not stitches or rounds.start < 0 or rounds.stop > len(lines):
-        raise ValueError(f"no block of rounds {rounds.start + 1} to {rounds.stop} in a band of {len(lines)}")
-    chosen = [lines[index] for index in rounds]
-    is_whole_wedge = any(line.is_shaped for line in chosen) and stitches == range(max(map(len, chosen)))
-    cut = chosen if is_whole_wedge else [_cut(line, stitches) for line in chosen]
-    return motif_of(tuple(cut), name=name, taken=taken)
+    clip = cut_out(design, block, columns)
+    if block == whole_rounds(design, band=block.band, first=block.first, last=block.last, columns=columns):
+        lines = design.bands[block.band].rounds[block.first : block.last + 1]
+        return motif_of(lines, name=name, taken=taken)
+    if clip.has_gaps:
+        raise ValueError("part of the block lies beside the wedge; choose one within it, or the whole of its rounds")
+    return motif_of(clip.rounds(), name=name, taken=taken)
 
 
 def motif_of(rounds: tuple[Round, ...], *, name: str, taken: Collection[str] = ()) -> Motif:
@@ -124,9 +123,3 @@ def _once_in_wedge(
         stitch = from_column + across - columns[index]
         if 0 <= stitch < len(band.rounds[index]):
             yield (index, stitch), cell
-
-
-def _cut(line: Round, stitches: range) -> Round:
-    if len(stitches) > len(line):
-        raise ValueError(f"a block of {len(stitches)} stitches is wider than a round of {len(line)}")
-    return Round(line.letters, bytes(line.cells[stitch % len(line)] for stitch in stitches))

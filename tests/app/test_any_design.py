@@ -110,3 +110,30 @@ def test_any_motif_can_be_held_over_any_design_stamped_or_laid_in_and_taken_back
     while shown.document.stack.canUndo():
         shown.document.stack.undo()
     assert shown.document.design == design
+
+
+BLOCKS = [action.id for action in ACTIONS if action.id.startswith("block.")]
+
+
+@given(designs(), st.lists(st.tuples(st.sampled_from(BLOCKS), st.booleans()), max_size=8), st.data())
+@settings(max_examples=25, suppress_health_check=[HealthCheck.function_scoped_fixture, HealthCheck.too_slow])
+def test_blocks_of_any_design_can_be_worked_on_and_taken_back(shown, design, actions, data):
+    shown.document.replace(design, path=None, palette=None)
+    shown.show_page("chart")
+    canvas = shown.chart.canvas
+    keys = (Qt.Key.Key_Left, Qt.Key.Key_Up, Qt.Key.Key_Right, Qt.Key.Key_Down, Qt.Key.Key_Return)
+    for name, is_moved in actions:
+        canvas.take_tool("select")
+        canvas.go_to(data.draw(st.integers(0, len(canvas.grid.rows) - 1)), data.draw(st.integers(0, 23)))
+        for key in data.draw(st.lists(st.sampled_from(keys[:4]), max_size=6)):
+            QTest.keyClick(canvas, key, Qt.KeyboardModifier.ShiftModifier)
+        shown.actions_made[name].trigger()
+        if is_moved:
+            for key in (Qt.Key.Key_Return, *data.draw(st.lists(st.sampled_from(keys), max_size=6)), Qt.Key.Key_Return):
+                QTest.keyClick(canvas, key)
+        assert not shown.grab().isNull()
+    QTest.keyClick(canvas, Qt.Key.Key_Escape)
+    while shown.document.stack.canUndo():
+        shown.document.stack.undo()
+    assert not shown.grab().isNull()
+    assert shown.document.design == design

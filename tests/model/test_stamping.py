@@ -7,6 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from chartmaker.knit.outline import chart_offsets
+from chartmaker.model.block import Block
 from chartmaker.model.motif import LONGEST_WORD
 from chartmaker.model.notation import rounds_to_text
 from chartmaker.model.stamping import as_band, motif_from, motif_id, motif_of, stamp_cells, stamp_hindrance, stamped
@@ -104,38 +105,36 @@ def test_nothing_hinders_a_motif_as_wide_as_the_repeat():
 
 def test_a_block_that_runs_over_the_join_becomes_a_motif_in_placeholders():
     design = chart("C D | x....x\nE | ......\nC D | ......")
-    made = motif_from(design, band=0, block=(range(1, 3), range(5, 8)), name="Tide mark")
+    block = Block(band=0, first=1, last=2, column=5, width=3)
+    made = motif_from(design, block, name="Tide mark")
     assert (made.id, made.name, made.family) == ("tide-mark", "Tide mark", "own")
     assert rounds_to_text(made.rounds) == "A B | .xx\nA   | ...\n"
 
 
 def test_a_whole_wedge_keeps_its_shaping_and_a_part_of_it_has_none():
     design = chart("C D | x.x | ..<\nC D | x..x")
-    whole = motif_from(design, band=0, block=(range(2), range(4)), name="Wedge")
+    block = Block(band=0, first=0, last=1, column=0, width=4)
+    whole = motif_from(design, block, name="Wedge", columns=chart_offsets)
     assert rounds_to_text(whole.rounds) == "A B | x.x | ..<\nA B | x..x\n"
-    part = motif_from(design, band=0, block=(range(2), range(3)), name="Wedge", taken={"wedge"})
+    part = motif_from(design, replace(block, width=3), name="Wedge", taken={"wedge"}, columns=chart_offsets)
     assert part.id == "wedge-2"
     assert rounds_to_text(part.rounds) == "A B | x.x\nA B | ..x\n"
 
 
-@pytest.mark.parametrize(
-    ("rounds", "stitches", "sentence"),
-    [
-        (range(1, 1), range(2), "no block of rounds"),
-        (range(2), range(0), "no block of rounds"),
-        (range(3), range(2), "no block of rounds 1 to 3 in a band of 2"),
-        (range(-1, 1), range(2), "no block of rounds"),
-        (range(2), range(5), "a block of 5 stitches is wider than a round of 4"),
-    ],
-)
-def test_a_block_that_is_not_there_is_refused(rounds, stitches, sentence):
-    with pytest.raises(ValueError, match=sentence):
-        motif_from(chart("A B | x...\nA | ...."), band=0, block=(rounds, stitches), name="x")
+def test_a_block_that_lies_partly_beside_a_wedge_is_no_motif():
+    block = Block(band=0, first=0, last=1, column=1, width=3)
+    with pytest.raises(ValueError, match="part of the block lies beside the wedge"):
+        motif_from(chart("A | ... | ..<\nA | ...."), block, name="x", columns=chart_offsets)
+
+
+def test_a_block_that_is_not_there_is_refused():
+    with pytest.raises(ValueError, match="no block of rounds 1 to 3"):
+        motif_from(chart("A B | x...\nA | ...."), Block(band=0, first=0, last=2, column=0, width=2), name="x")
 
 
 def test_what_was_cut_out_stamps_back_unchanged():
     design = chart("C D | x.xx..\nC D | .x...x\nE F | xx.x..")
-    block = motif_from(design, band=0, block=(range(3), range(4, 10)), name="Whole")
+    block = motif_from(design, Block(band=0, first=0, last=2, column=4, width=6), name="Whole")
     assert stamped(design, block, band=0, at=(0, 4)).changes == ()
 
 
