@@ -66,7 +66,12 @@ class BlockDesk(QObject):
     def words(self) -> str:
         """How large the block is and where it begins; empty where there is none."""
         block, grid = self.block, self.canvas.grid
-        return block_words(block, grid.rows[grid.row_of(block.band, block.first)].width) if block else ""
+        if block is None:
+            return ""
+        first = grid.row_of(block.band, block.first)
+        rows = grid.rows[first : first + block.height]
+        is_level = all(row.length == row.width for row in rows)
+        return block_words(block, rows[0].width, is_level=is_level)
 
     @property
     def selection(self) -> Block | None:

@@ -488,6 +488,7 @@ def test_what_cannot_be_right_in_a_wedge_is_told(open_on):
     assert "rounds of one count" in window.statusBar().currentMessage()
     press(window, "Q")
     drag(window.chart.canvas, (0, 0), (2, 5))
+    assert words(window) == "6 columns × 3 rounds, from column 1"
     press(window, "Del")
     assert drawn(window.document.design) == ["..", "....", "......"]
     assert not window.chart.canvas.grab().isNull()
