@@ -34,8 +34,8 @@ from chartmaker.app.own_file import OwnFile
 from chartmaker.app.page_frame import PageFrame
 from chartmaker.app.questions import Questions
 from chartmaker.app.seeing import keep_seeing, kept_seeing
-from chartmaker.app.views import view_named
 from chartmaker.app.selection_label import SelectionLabel
+from chartmaker.app.views import view_named
 from chartmaker.app.waiting_page import WaitingPage
 from chartmaker.app.words import tr
 
