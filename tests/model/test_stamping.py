@@ -116,13 +116,13 @@ def test_a_whole_wedge_keeps_its_shaping_and_a_part_of_it_has_none():
     block = Block(band=0, first=0, last=1, column=0, width=4)
     whole = motif_from(design, block, name="Wedge", columns=chart_offsets)
     assert rounds_to_text(whole.rounds) == "A B | x.x | ..<\nA B | x..x\n"
-    part = motif_from(design, replace(block, width=3), name="Wedge", taken={"wedge"}, columns=chart_offsets)
+    part = motif_from(design, replace(block, column=1, width=3), name="Wedge", taken={"wedge"}, columns=chart_offsets)
     assert part.id == "wedge-2"
-    assert rounds_to_text(part.rounds) == "A B | x.x\nA B | ..x\n"
+    assert rounds_to_text(part.rounds) == "A B | x.x\nA B | x..\n"
 
 
 def test_a_block_that_lies_partly_beside_a_wedge_is_no_motif():
-    block = Block(band=0, first=0, last=1, column=1, width=3)
+    block = Block(band=0, first=0, last=1, column=0, width=3)
     with pytest.raises(ValueError, match="part of the block lies beside the wedge"):
         motif_from(chart("A | ... | ..<\nA | ...."), block, name="x", columns=chart_offsets)
 
