@@ -127,9 +127,10 @@ def laid_out_anew(grid: ChartGrid, before: Design, after: Design) -> tuple[Chart
         for number, row in enumerate(grid.rows)
         if before.bands[row.band].rounds[row.index] is not after.bands[row.band].rounds[row.index]
     )
-    grid = replace(grid, codes=grid.codes.copy(), shaping=grid.shaping.copy(), purl=grid.purl.copy())
+    # Where the outline stands, shaping and texture do too.
+    grid = replace(grid, codes=grid.codes.copy())
     for number in changed:
-        _write(grid, number, after)
+        _write_codes(grid, number, after)
     return _frozen(grid), changed
 
 
@@ -160,28 +161,40 @@ def _rows_of(number: int, band: Band) -> tuple[Row, ...]:
 
 
 def _write(grid: ChartGrid, number: int, design: Design) -> None:
+    _write_codes(grid, number, design)
     row = grid.rows[number]
-    stitch, is_live = stitches_along(grid.width, grid.ghost, row)
+    stitch, _ = stitches_along(grid.width, grid.ghost, row)
     band = design.bands[row.band]
-    line: Round = band.rounds[row.index]
-    letters = np.frombuffer(line.cells_by_letter, np.uint8)
-    shaping = np.frombuffer(line.shaping, np.uint8)
+    shaping = np.frombuffer(band.rounds[row.index].shaping, np.uint8)
     here = stitch >= 0
     picture_line = len(grid.rows) - 1 - number
-    codes = letters[stitch] + np.where(is_live, 0, GHOST_CODE).astype(np.uint8)
-    grid.codes[picture_line] = np.where(here, codes, NO_STITCH)
     grid.shaping[picture_line] = np.where(here, shaping[stitch], 0)
     texture = np.frombuffer((band.texture or "k").encode(), np.uint8)
     grid.purl[picture_line] = here & (texture[stitch % len(texture)] == ord("p"))
 
 
-@lru_cache(maxsize=64)
+def _write_codes(grid: ChartGrid, number: int, design: Design) -> None:
+    row = grid.rows[number]
+    stitch, is_live = stitches_along(grid.width, grid.ghost, row)
+    line: Round = design.bands[row.band].rounds[row.index]
+    letters = np.frombuffer(line.cells_by_letter, np.uint8)
+    codes = letters[stitch] + np.where(is_live, 0, GHOST_CODE).astype(np.uint8)
+    grid.codes[len(grid.rows) - 1 - number] = np.where(stitch >= 0, codes, NO_STITCH)
+
+
 def stitches_along(width: int, ghost: int, row: Row) -> tuple[NDArray[np.intp], NDArray[np.bool_]]:
     """Give the stitch at each place of a picture line, -1 where there is none, and whether it is live."""
+    return _stitches_along(width, ghost, row.offset, row.length, row.width)
+
+
+@lru_cache(maxsize=64)
+def _stitches_along(
+    width: int, ghost: int, offset: int, length: int, row_width: int
+) -> tuple[NDArray[np.intp], NDArray[np.bool_]]:
     column = np.arange(width + ghost - 1, -ghost - 1, -1)
-    stitch = column % row.width - row.offset
-    stitch[(stitch < 0) | (stitch >= row.length)] = -1
-    return stitch, column // row.width == 0
+    stitch = column % row_width - offset
+    stitch[(stitch < 0) | (stitch >= length)] = -1
+    return stitch, column // row_width == 0
 
 
 def _frozen(grid: ChartGrid) -> ChartGrid:

@@ -21,6 +21,17 @@ class EditCommand(QUndoCommand):
         super().__init__(tr(edit.text))
         self._edit = edit
         self._apply = apply
+        self.is_compact = False
+        """Whether it takes up as little memory as it can."""
+
+    def compact(self) -> None:
+        """Take up less memory from now on, and a little longer to be undone."""
+        # Imported late: the start can do without.
+        from chartmaker.model.compact_edit import compacted
+
+        if not self.is_compact:
+            self._edit = compacted(self._edit)
+            self.is_compact = True
 
     def redo(self) -> None:
         """Apply the edit."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 from PySide6.QtGui import QUndoStack
 
 from chartmaker.app.appraiser import Appraiser, is_done_at_once
@@ -18,6 +18,11 @@ if TYPE_CHECKING:
     from chartmaker.model.design import Design
     from chartmaker.model.edits import Edit
     from chartmaker.model.palette import Palette
+
+STEPS_AT_HAND = 12
+"""So many of the last steps are kept as they are; what lies further back is compacted."""
+COMPACT_AFTER_MS = 400
+"""That waits until the hand rests: a chart's worth of rounds takes longer than a frame."""
 
 
 class OpenDesign(QObject):
@@ -47,6 +52,8 @@ class OpenDesign(QObject):
         self.palette = palette
         self._appraisal: Appraisal | None = None
         self._appraised_with: Palette | None = None
+        self._compact_soon = QTimer(self, singleShot=True, interval=COMPACT_AFTER_MS)
+        self._compact_soon.timeout.connect(self.compact_past)
         self.appraiser = Appraiser(self)
         self.appraiser.made.connect(self._take_appraisal)
         self.appraiser.failed.connect(self.failed)
@@ -89,6 +96,15 @@ class OpenDesign(QObject):
         """Apply an edit as one step that can be undone; None is nothing to do."""
         if edit is not None:
             self.stack.push(EditCommand(edit, self._apply))
+            self._compact_soon.start()
+
+    def compact_past(self) -> None:
+        """Let steps take up less memory that are too far back to be undone in a hurry."""
+        for number in range(self.stack.index() - STEPS_AT_HAND - 1, -1, -1):
+            command = self.stack.command(number)
+            if not isinstance(command, EditCommand) or command.is_compact:
+                break
+            command.compact()
 
     def appraise_now(self) -> None:
         """Bring the appraisal up to date before going on."""

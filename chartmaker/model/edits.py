@@ -204,6 +204,8 @@ def with_bands(design: Design, bands: Sequence[Band], text: str) -> ReplaceBands
 
 def _letters_for(rounds: tuple[Round, ...], index: int, *, parts_needed: int) -> str:
     letters = rounds[index].letters
+    if len(letters) >= parts_needed:
+        return letters
     nearest = sorted(range(len(rounds)), key=lambda other: abs(other - index))
     for part in range(len(letters), parts_needed):
         donors = (rounds[other].letters[part] for other in nearest if len(rounds[other].letters) > part)

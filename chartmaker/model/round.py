@@ -5,6 +5,9 @@ from dataclasses import dataclass
 from chartmaker.model.bounds import MOST_STITCHES, require_letter
 from chartmaker.model.stitches import Part, Shaping
 
+SIGNS = bytes(Shaping)
+"""Every `Shaping`."""
+
 
 @dataclass(frozen=True, slots=True)
 class Round:
@@ -30,9 +33,9 @@ class Round:
             raise ValueError(f"a round has {len(self.cells)} cells, more than {MOST_STITCHES}")
         if len(self.shaping) != len(self.cells):
             raise ValueError(f"{len(self.cells)} cells but {len(self.shaping)} shaping signs")
-        if max(self.shaping) > max(Shaping):
+        if self.shaping.translate(None, SIGNS):
             raise ValueError(f"{max(self.shaping)} is no shaping")
-        if max(self.cells) >= len(self.letters):
+        if self.cells.translate(None, bytes(range(len(self.letters)))):
             missing = Part(max(self.cells)).name.lower() if max(self.cells) < len(Part) else str(max(self.cells))
             raise ValueError(f"a cell plays the {missing}, but the round has {len(self.letters)} letter(s)")
 
