@@ -16,7 +16,10 @@ Control = QAbstractButton | QComboBox | QSlider | QSpinBox
 
 
 def _kept(dialog: PatternDialog) -> dict[str, Control]:
-    """Name the controls whose state is remembered, in the order in which it is set again."""
+    """Name the controls whose state is remembered, in the order in which it is set again.
+
+    A repeat that is set no longer follows the words, nor a level what is found: what follows is set after it.
+    """
     picture, words, method = dialog.picture, dialog.words, dialog.method
     return {
         "stitches": picture.repeat.spin,
@@ -27,8 +30,8 @@ def _kept(dialog: PatternDialog) -> dict[str, Control]:
         "typeset": words.typeset,
         "scale": words.scale,
         "height": words.rounds,
-        "as_wide": words.follows,
         "words_stitches": words.repeat.spin,
+        "as_wide": words.follows,
         "by_value": method.by_value,
         "by_shade": method.by_shade,
         "level": method.level,

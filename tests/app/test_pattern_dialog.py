@@ -467,6 +467,19 @@ def test_settings_and_folder_are_remembered_from_one_window_to_the_next(open_on,
     assert settings.value("pattern/folder") == str(disc.parent)
 
 
+@pytest.mark.parametrize("follows", [True, False])
+def test_whether_repeat_and_level_follow_is_remembered_with_their_numbers(open_on, square_gauge, qtbot, follows):
+    dialog = Desk(open_on(square_gauge), qtbot, "Ctrl+Shift+T").dialog
+    dialog.words.repeat.spin.setValue(33)
+    dialog.method.level.setValue(71)
+    dialog.words.follows.setChecked(follows)
+    dialog.method.finds.setChecked(follows)
+    press(dialog, "Escape")
+    again = Desk(open_on(square_gauge), qtbot, "Ctrl+Shift+T").dialog
+    assert (again.words.repeat.spin.value(), again.words.follows.isChecked()) == (33, follows)
+    assert (again.method.level.value(), again.method.finds.isChecked()) == (71, follows)
+
+
 def test_settings_that_are_no_numbers_are_left_alone(open_on, square_gauge, qtbot, settings):
     settings.setValue("pattern/stitches", "many")
     settings.setValue("pattern/floats", 99)
