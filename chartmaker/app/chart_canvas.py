@@ -52,6 +52,10 @@ class ChartCanvas(ChartView):
     """Another part is drawn, or another tool is held."""
     refused = Signal(str)
     """What could not be done, as a sentence; nothing was changed."""
+    told = Signal(str)
+    """What drawing does from now on, as a sentence."""
+    stamped = Signal(object)
+    """The `(row, column)` at which a motif was set down."""
 
     def __init__(self, document: OpenDesign, parent: QWidget | None = None) -> None:
         super().__init__(document, parent)
@@ -126,6 +130,7 @@ class ChartCanvas(ChartView):
 
     def _finish(self) -> None:
         self._button = Qt.MouseButton.NoButton
+        cells = self.hand.cells
         try:
             edit = self.hand.release(self.document.design, self._frame_before.grid)
         except ValueError as refusal:
@@ -138,6 +143,8 @@ class ChartCanvas(ChartView):
                 self.hand_changed.emit()
             return
         self.document.do(edit)
+        if self.hand.holds_stamp:
+            self.stamped.emit(cells[0])
         if self.hand.landed is not None:
             self.go_to(self._grid.row_of(self.hand.landed.band, self.hand.landed.index), self.hand.landed.stitch)
             self.hovered.emit(self.current)

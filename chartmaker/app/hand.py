@@ -47,6 +47,11 @@ class Hand:
         return self.tool.is_busy
 
     @property
+    def cells(self) -> tuple[Cell, ...]:
+        """The cells of the gesture under way."""
+        return self._cells
+
+    @property
     def paints(self) -> bool:
         """Whether its tool draws stitches."""
         return self.tool.name not in ("pick", "select")

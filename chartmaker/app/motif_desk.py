@@ -48,6 +48,7 @@ class MotifDesk:
         self._at: tuple[int, int] | None = None
         """Where the pointer or the cursor was last."""
         canvas.hovered.connect(self._preview)
+        canvas.stamped.connect(self._tell_left_out)
 
     @property
     def motif(self) -> Motif | None:
@@ -104,6 +105,15 @@ class MotifDesk:
         from chartmaker.app.stamps import stamp_words
 
         return stamp_words(self._document.design, self._canvas.grid, cell, hand.motif)
+
+    def _tell_left_out(self, cell: tuple[int, int]) -> None:
+        """Tell how much of the motif that was set down at a cell had no room in the band."""
+        from chartmaker.app.stamps import left_out_words, rounds_left_out
+
+        motif = self._canvas.hand.motif
+        if motif is not None:
+            count = rounds_left_out(self._document.design, self._canvas.grid, cell, motif)
+            self._canvas.told.emit(left_out_words(count, len(motif.rounds), is_done=True))
 
     def keep(self, rounds: tuple[Round, ...], name: str) -> Motif:
         """Save rounds among the user's motifs, under an id that nothing has yet.

@@ -45,10 +45,21 @@ def stamp_words(design: Design, grid: ChartGrid, cell: tuple[int, int], motif: M
     hindrance = stamp_hindrance(band, motif)
     if hindrance:
         return hindrance
-    rounds = len(motif.rounds)
-    past = spot.index + rounds - len(band.rounds)
-    if past <= 0:
+    return left_out_words(rounds_left_out(design, grid, cell, motif), len(motif.rounds))
+
+
+def rounds_left_out(design: Design, grid: ChartGrid, cell: tuple[int, int], motif: Motif) -> int:
+    """Count the motif's rounds that are past the top of the band when it is stamped at a cell."""
+    spot = grid.spot(*cell)
+    return 0 if spot is None else max(0, spot.index + len(motif.rounds) - len(design.bands[spot.band].rounds))
+
+
+def left_out_words(count: int, rounds: int, *, is_done: bool = False) -> str:
+    """Tell in a sentence that so many of a motif's rounds are left out, or were; empty where none is."""
+    if not count:
         return ""
-    if past == 1:
-        return tr("1 of its {0} rounds is past the top of the band and is left out").format(rounds)
-    return tr("{0} of its {1} rounds are past the top of the band and are left out").format(past, rounds)
+    if count == 1:
+        told = tr("was left out") if is_done else tr("is left out")
+        return tr("1 of its {0} rounds is past the top of the band and {1}").format(rounds, told)
+    told = tr("were left out") if is_done else tr("are left out")
+    return tr("{0} of its {1} rounds are past the top of the band and {2}").format(count, rounds, told)

@@ -136,7 +136,8 @@ class Window(QMainWindow):
         chart.canvas.hovered.connect(self._tell_stitch)
         self.document.appraised.connect(self._tell_stitch_again)
         chart.canvas.hand_changed.connect(self.actions_made.refresh)
-        chart.canvas.refused.connect(lambda text: self.statusBar().showMessage(sentence(text), 8000))
+        for signal in (chart.canvas.refused, chart.canvas.told):
+            signal.connect(lambda text: self.statusBar().showMessage(sentence(text), 8000))
         chart.far.refused.connect(lambda text: self.statusBar().showMessage(text, 8000))
         chart.take_seeing(kept_seeing(self._settings))
         chart.seeing_changed.connect(lambda seeing: keep_seeing(self._settings, seeing))
@@ -350,7 +351,9 @@ class Window(QMainWindow):
         from chartmaker.app.chart_words import stitch_words
 
         canvas = self.chart.canvas
-        self._hover.setText(stitch_words(self.document.appraisal, canvas.shown, canvas.grid, cell) if cell else "")
+        words = stitch_words(self.document.appraisal, canvas.shown, canvas.grid, cell) if cell else ""
+        held = self.chart.motifs.words_at(cell) if cell else ""
+        self._hover.setText(f"! {sentence(held)}  {words}" if held else words)
 
     # --- coming and going
 

@@ -336,3 +336,28 @@ def test_motifs_are_drawn_at_the_gauges_proportion_and_follow_it(window):
     assert height / 2 == pytest.approx(width / 8 / 2, abs=0.5)
     press(window.chart.canvas, "Ctrl+Z")
     assert drawn_size(shelf, "Corner")[1] > height
+
+
+def test_what_is_left_out_of_a_stamp_is_told_while_it_is_shown_and_when_it_is_set_down(window):
+    canvas = window.chart.canvas
+    click_motif(shown_shelf(window), "Corner")
+    for cell in ((6, 1), (7, 2)):
+        QTest.mouseMove(canvas.viewport(), point(canvas, cell))
+    left_out = "1 of its 2 rounds is past the top of the band and is left out."
+    assert window._hover.text().startswith(f"! {left_out}  round 8 (band 1)")
+    QTest.mouseClick(canvas.viewport(), LEFT, NONE, point(canvas, (7, 2)))
+    assert drawn(window.document.design)[0] == CORNERS[1]
+    assert window.statusBar().currentMessage() == left_out.replace("is left", "was left")
+    QTest.mouseMove(canvas.viewport(), point(canvas, (4, 5)))
+    assert window._hover.text().startswith("round 5")
+
+
+def test_a_motif_that_the_band_under_the_pointer_cannot_take_is_told_before_a_click(open_on):
+    window = open_on(chart("A B | ...", times=4))
+    canvas, shelf = window.chart.canvas, shown_shelf(window)
+    shelf.fit.setFocus()
+    QTest.keyClick(shelf.fit, Qt.Key.Key_End)
+    click_motif(shelf, "Corner")
+    canvas.setFocus()
+    press(canvas, "Left")
+    assert window._hover.text().startswith("! Corner & nook is 4 stitches wide, the band's repeat only 3.")
