@@ -56,11 +56,11 @@ def measure() -> Iterator[Row]:
         turns = count()
         edit_ms = median_ms(lambda: _edit(window, next(turns)), times=40)
         yield Row(
-            name="one stitch's edit, appraised and painted",
+            name="an edit appraised in the window's thread, and painted",
             figure=edit_ms,
             limit=None,
             unit="ms",
-            detail="on 400 × 200, from the edit to painted pixels",
+            detail="on 400 × 200, as where something cannot wait for its figures",
         )
         window.document.stack.setClean()
         window.close()
