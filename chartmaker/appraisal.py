@@ -65,6 +65,7 @@ def appraise(design: Design, palette: Palette | None = None) -> Appraisal:
         palette=_joined(design.palette, palette),
         fabric=fabric,
         profile=profile(fabric, gauge),
+        floats=floats,
         long_floats=tuple(long_floats(fabric, floats, gauge=gauge, limit_cm=limits.float_cm)),
         loop=loop,
         rounds=_rounds(design, fabric, floats, contrasts),

@@ -12,6 +12,20 @@ if TYPE_CHECKING:
 
 Where = Literal["window", "chart", "canvas"]
 
+MENUS = {
+    "File": "&File",
+    "Edit": "&Edit",
+    "Shading": "&Shading",
+    "Draw": "&Draw",
+    "Rounds": "&Rounds",
+    "Bands": "&Bands",
+    "Motifs": "&Motifs",
+    "View": "&View",
+    "Findings": "Fi&ndings",
+    "Help": "&Help",
+}
+"""What the table calls a menu, and what the bar shows: & marks its key."""
+
 
 def always(_window: Window) -> bool:
     """Tell that an action can be done at any time."""
@@ -41,6 +55,8 @@ class Action:
     icon: str = ""
     begins_group: bool = False
     """Whether a line stands above it in its menu."""
+    preview: Callable[[Window], object] | None = None
+    """Shows on the chart what it would do, while its entry in a menu is marked."""
 
     @property
     def plain_text(self) -> str:

@@ -8,10 +8,12 @@ from PySide6.QtCore import QObject, Qt
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMenu, QSizePolicy, QToolBar, QToolButton, QWidget
 
-from chartmaker.app.actions import ACTIONS, ON_A_CHIP, TOOL_BAR, WITH_TEXT
+from chartmaker.app.action import MENUS
+from chartmaker.app.actions import ACTIONS, TOOL_BAR, WITH_TEXT
 from chartmaker.app.block_actions import BLOCK_ACTIONS, OFF_WITHOUT_SELECTION, ON_A_BLOCK
 from chartmaker.app.icons import icon
 from chartmaker.app.motif_actions import ON_THE_SHELF
+from chartmaker.app.shading_actions import ON_A_CHIP
 from chartmaker.app.structure_actions import ON_A_ROUND
 from chartmaker.app.view_box import ViewBox
 from chartmaker.app.views import view_named
@@ -40,6 +42,8 @@ class ActionBar(QObject):
     def __init__(self, window: Window) -> None:
         super().__init__(window)
         self._window = window
+        self._has_preview = False
+        """Whether the chart shows what a menu's entry would do."""
         self.made = {action.id: self._make(action) for action in ACTIONS}
         self._recent = QMenu(tr("Open &recent"), window)
         self._recent.aboutToShow.connect(self._list_recent)
@@ -65,9 +69,10 @@ class ActionBar(QObject):
         chart.canvas.row_actions = chart.ledger.row_actions = of_a_round
         chart.canvas.blocks.changed.connect(self.refresh)
         chart.canvas.blocks.actions = tuple(tuple(self.made[name] for name in group) for group in ON_A_BLOCK)
-        chart.shading.row_actions = (tuple(self.made[name] for name in ON_A_CHIP),)
+        chart.shading.row_actions = tuple(tuple(self.made[name] for name in group) for group in ON_A_CHIP)
         for name, words in ON_THE_SHELF:
             self.made[name].setIconText(tr(words))
+        chart.shading.menu_opened.connect(self._show_previews_of)
         chart.motifs.actions = tuple(self.made[name] for name, _ in ON_THE_SHELF)
         self.refresh()
 
@@ -124,6 +129,25 @@ class ActionBar(QObject):
             action.run(self._window)
         self.refresh()
 
+    def _show_previews_of(self, menu: QMenu) -> None:
+        menu.hovered.connect(self._preview)
+        menu.aboutToHide.connect(self._end_preview)
+
+    def _preview(self, marked: QAction) -> None:
+        """Show on the chart what the marked entry of a menu would do; one that shows nothing leaves it as it is."""
+        if not self._window.has_chart:
+            return
+        self._end_preview()
+        action = next((action for action in ACTIONS if action.id == marked.objectName()), None)
+        if action is not None and action.preview is not None and marked.isEnabled():
+            self._has_preview = True
+            action.preview(self._window)
+
+    def _end_preview(self) -> None:
+        if self._has_preview:
+            self._has_preview = False
+            self._window.chart.shading.desk.show_as_is()
+
     def _make_menus(self) -> None:
         bar = self._window.menuBar()
         menus: dict[str, QMenu] = {}
@@ -131,7 +155,8 @@ class ActionBar(QObject):
             menu = menus.get(action.menu)
             if menu is None:
                 # On the heap of the bar, so that it lives as long as the window.
-                menu = menus[action.menu] = QMenu(tr(f"&{action.menu}"), bar)
+                menu = menus[action.menu] = QMenu(tr(MENUS[action.menu]), bar)
+                self._show_previews_of(menu)
                 menu.setToolTipsVisible(True)
                 bar.addMenu(menu)
             if action.begins_group:

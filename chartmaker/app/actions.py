@@ -6,6 +6,7 @@ from chartmaker.app.action import Action, on_chart
 from chartmaker.app.block_actions import BLOCK_ACTIONS, SELECT_TOOL
 from chartmaker.app.motif_actions import MOTIF_ACTIONS
 from chartmaker.app.pattern_actions import PATTERN_ACTIONS
+from chartmaker.app.shading_actions import SHADING_ACTIONS
 from chartmaker.app.structure_actions import BAND_ACTIONS, ROUND_ACTIONS, SIGN_ACTIONS
 from chartmaker.app.views import VIEWS, View
 from chartmaker.model.stitches import Part
@@ -87,7 +88,7 @@ ACTIONS: tuple[Action, ...] = (
         lambda window: window.export_picture(),
         begins_group=True,
     ),
-    Action("file.print", "File", "P&rint to PDF…", ("Ctrl+P",), lambda window: window.print_pdf()),
+    Action("file.print", "File", "Prin&t to PDF…", ("Ctrl+P",), lambda window: window.print_pdf()),
     Action("file.quit", "File", "&Quit", ("Ctrl+Q",), lambda window: window.close(), begins_group=True),
     Action(
         "edit.undo",
@@ -108,47 +109,7 @@ ACTIONS: tuple[Action, ...] = (
         icon="redo",
     ),
     *BLOCK_ACTIONS,
-    Action(
-        "shading.choose",
-        "Edit",
-        "Choose the &letter here",
-        ("Ctrl+L",),
-        lambda window: window.chart.shading.choose_letter(),
-        on_chart,
-        begins_group=True,
-    ),
-    Action(
-        "shading.fill_up",
-        "Edit",
-        "Fill up to the band's end",
-        ("Ctrl+Shift+Up",),
-        lambda window: window.chart.shading.fill_to_band_end(upwards=True),
-        on_chart,
-    ),
-    Action(
-        "shading.fill_down",
-        "Edit",
-        "Fill down to the band's end",
-        ("Ctrl+Shift+Down",),
-        lambda window: window.chart.shading.fill_to_band_end(upwards=False),
-        on_chart,
-    ),
-    Action(
-        "shading.swap",
-        "Edit",
-        "S&wap ground and figure",
-        ("Ctrl+Shift+W",),
-        lambda window: window.chart.shading.swap_here(),
-        on_chart,
-    ),
-    Action(
-        "shading.mirror",
-        "Edit",
-        "&Mirror the shading upwards about this round",
-        ("Ctrl+M",),
-        lambda window: window.chart.shading.mirror_here(),
-        on_chart,
-    ),
+    *SHADING_ACTIONS,
     _tool("draw", "&Draw", "D"),
     _tool("line", "&Line", "L"),
     _tool("pick", "&Pick the part", "P"),
@@ -246,5 +207,3 @@ TOOL_BAR: tuple[tuple[str, ...], ...] = (
 """Groups of the chart's tool bar; the choice of views stands at its right end."""
 WITH_TEXT = ("part.ground", "part.figure", "part.third")
 """Shown with their words in the tool bar."""
-ON_A_CHIP = ("shading.choose", "shading.fill_up", "shading.fill_down", "shading.swap", "shading.mirror")
-"""The menu of a chip."""

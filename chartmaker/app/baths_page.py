@@ -24,6 +24,7 @@ class BathsPage(PageFrame):
         super().__init__(tr("Baths"), parent)
         self.document = document
         self._area = QScrollArea()
+        self._area.setAccessibleName(tr("Baths to run"))
         self._area.setWidgetResizable(True)
         self._area.setFrameShape(QFrame.Shape.NoFrame)
         self._area.setAccessibleName(tr("Bath cards"))

@@ -13,6 +13,7 @@ from chartmaker.app.block_desk import BlockDesk
 from chartmaker.app.block_gestures import BlockGestures
 from chartmaker.app.chart_view import ChartView
 from chartmaker.app.chosen_rounds import rows_of_band
+from chartmaker.app.control_keys import keys_of
 from chartmaker.app.hand import Hand
 from chartmaker.app.row_menu import row_menu
 from chartmaker.app.strokes import stroke_edit
@@ -68,12 +69,7 @@ class ChartCanvas(ChartView):
         self.row_actions: tuple[tuple[QAction, ...], ...] = ()
         """Groups of the menu of a round."""
         self.setAccessibleName(tr("Chart"))
-        self.setAccessibleDescription(
-            tr(
-                "Arrow keys move the cursor, Space or Enter draws, X draws ground, Escape drops a gesture, "
-                "Shift with up or down chooses rounds."
-            )
-        )
+        self.setWhatsThis("\n".join(f"{tr(entry.keys)}: {tr(entry.what)}" for entry in keys_of("The chart")))
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.viewport().setMouseTracking(True)
         self.viewport().setCursor(Qt.CursorShape.CrossCursor)

@@ -1,6 +1,7 @@
 """What stands around the fabric: band names at the left, round numbers at the right, stitch numbers below.
 
-Beside the number of a round whose count does not meet stands the sign of a finding that stops the knitter.
+Beside the number of a round whose count does not meet stands the sign of a finding that stops the knitter, beside one
+that carries three strands at once the sign of that.
 """
 
 from __future__ import annotations
@@ -13,7 +14,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPalette
 
 from chartmaker.app.chart_frame import BOTTOM, LEFT, RIGHT, TOP, ChartFrame
-from chartmaker.app.signs import draw_stop
+from chartmaker.app.signs import draw_stop, draw_strands
 from chartmaker.app.words import tr
 
 if TYPE_CHECKING:
@@ -33,6 +34,8 @@ class RowMarks:
     """The rows that are worked on together."""
     broken: frozenset[int]
     """The rows that do not meet the one below."""
+    crowded: frozenset[int] = frozenset()
+    """The rows that carry three strands at once."""
 
 
 def paint_margins(  # noqa: PLR0913 - everything that the margins tell of
@@ -97,6 +100,8 @@ def paint_round_numbers(painter: QPainter, frame: ChartFrame, palette: QPalette,
             painter.drawText(middle, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, str(row + 1))
         if row in marks.broken:
             draw_stop(painter, QPointF(width - RIGHT + 9, top + height / 2), height, inks[is_marked])
+        elif row in marks.crowded:
+            draw_strands(painter, QPointF(width - RIGHT + 9, top + height / 2), height, inks[is_marked])
     painter.restore()
 
 

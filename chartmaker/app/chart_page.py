@@ -26,6 +26,7 @@ from chartmaker.app.page_frame import titled
 from chartmaker.app.pattern_desk import PatternDesk
 from chartmaker.app.seeing import Seeing
 from chartmaker.app.shading_column import ShadingColumn
+from chartmaker.app.spoken_cell import SpokenCell
 from chartmaker.app.structure_desk import StructureDesk
 from chartmaker.app.value_ladder import ValueLadder
 from chartmaker.app.view_strip import ViewStrip
@@ -52,6 +53,7 @@ class ChartPage(QWidget):
         super().__init__(parent)
         self.document = document
         self.canvas = ChartCanvas(document)
+        self.spoken = SpokenCell(self.canvas)
         self.structure = StructureDesk(self.canvas)
         self.motifs = MotifDesk(self.canvas)
         self.patterns = PatternDesk(self.canvas, self.motifs)

@@ -12,7 +12,7 @@ from chartmaker.app import shades
 from chartmaker.app.chart_grid import laid_out_anew
 from chartmaker.app.chart_margins import RowMarks, paint_margins, paint_round_numbers
 from chartmaker.app.chart_sight import ChartSight
-from chartmaker.app.chosen_rounds import run_between
+from chartmaker.app.chosen_rounds import crowded_rounds, run_between
 from chartmaker.app.fabric_painter import FabricPainter
 from chartmaker.app.kept_picture import KeptPicture
 from chartmaker.app.look import Look
@@ -34,6 +34,8 @@ class ChartView(ChartSight):
     scrolled = Signal()
     """The same rows in the same size, elsewhere by whole window units."""
     cursor_moved = Signal()
+    previewed = Signal()
+    """Another design is shown, be it done already or not."""
 
     def __init__(self, document: OpenDesign, parent: QWidget | None = None) -> None:
         self._kept = KeptPicture()
@@ -109,17 +111,18 @@ class ChartView(ChartSight):
     def show_design(self, design: Design) -> None:
         """Show a design, or what a gesture would make of it, repainting only the rows that differ."""
         before, self._shown = self._shown, design
-        broken, are_named = self._broken, _names(before) == _names(design)
+        broken, are_marked = self._broken, _marked(before) == _marked(design)
         self._grid, rows = laid_out_anew(self._grid, before, self._shown)
-        if rows is None or not are_named:
+        if rows is None or not are_marked:
             self._broken = rounds_not_meeting(design)
         if before.gauge != self._shown.gauge:
             self._take_gauge(self._shown.gauge)
             rows = None
-        if rows is not None and (broken != self._broken or not are_named):
+        if rows is not None and (broken != self._broken or not are_marked):
             self._paint_margins_anew()
         if rows == ():
             return
+        self.previewed.emit()
         self._painter.take(self._grid, self._painter.look, self._shown)
         if rows is None:
             self._keep_cursor_inside()
@@ -204,7 +207,7 @@ class ChartView(ChartSight):
 
     @property
     def _row_marks(self) -> RowMarks:
-        return RowMarks(self.current[0], self.chosen, self._broken)
+        return RowMarks(self.current[0], self.chosen, self._broken, crowded_rounds(self._shown))
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Blit the kept picture, and draw the cursor on it."""
@@ -291,6 +294,6 @@ def _outline(painter: QPainter, box: QRectF, reach: int) -> None:
         painter.drawRect(box.adjusted(-grow, -grow, grow - 1, grow - 1).toAlignedRect().adjusted(0, 0, -1, -1))
 
 
-def _names(design: Design) -> list[tuple[str, int]]:
-    """Give what the margin tells of the bands."""
-    return [(band.name, band.times) for band in design.bands]
+def _marked(design: Design) -> tuple[list[tuple[str, int]], frozenset[int]]:
+    """Give what the margin tells of the bands and of single rounds."""
+    return [(band.name, band.times) for band in design.bands], crowded_rounds(design)

@@ -1,4 +1,4 @@
-"""What is under the pointer or the cursor, as one line."""
+"""What is under the pointer or the cursor, as one line and as it is spoken."""
 
 from __future__ import annotations
 
@@ -7,11 +7,14 @@ from typing import TYPE_CHECKING
 from chartmaker.app.shades import known_shade
 from chartmaker.app.strokes import PART_WORDS
 from chartmaker.app.words import number, tr
+from chartmaker.knit.floats import floats_behind
 from chartmaker.model.stitches import Part, Shaping
 
 if TYPE_CHECKING:
-    from chartmaker.app.chart_grid import ChartGrid
+    from chartmaker.app.chart_canvas import ChartCanvas
+    from chartmaker.app.chart_grid import Spot
     from chartmaker.appraisal import Appraisal
+    from chartmaker.knit.floats import FloatBehind
     from chartmaker.model.design import Design
 
 SHAPING_WORDS = {
@@ -20,31 +23,70 @@ SHAPING_WORDS = {
     Shaping.CENTRED: "centred double decrease",
     Shaping.MAKE: "make one",
 }
+BETWEEN = "  ·  "
 
 
-def stitch_words(appraisal: Appraisal, design: Design, grid: ChartGrid, cell: tuple[int, int]) -> str:
-    """Tell round, stitch, part, letter, lot and value of a cell of a design's chart; empty where no stitch is.
+def stitch_words(canvas: ChartCanvas, cell: tuple[int, int]) -> str:
+    """Tell round, stitch, part, letter, lot, value and the strands behind a chart cell; empty where no stitch is."""
+    spot = canvas.grid.spot(*cell)
+    return "" if spot is None else BETWEEN.join(_parts(canvas, cell[0], spot))
 
-    The appraisal, which gives the value, may be of an older design.
-    """
-    spot = grid.spot(*cell)
-    if spot is None:
-        return ""
+
+def spoken_words(canvas: ChartCanvas) -> str:
+    """Tell the same of the stitch at the cursor, with stops where a voice should pause."""
+    return stitch_words(canvas, canvas.current).replace(BETWEEN, ", ")
+
+
+def _parts(canvas: ChartCanvas, row: int, spot: Spot) -> list[str]:
+    """Tell what is shown; what is counted waits for the appraisal of just that."""
+    design, appraisal = canvas.shown, canvas.document.appraisal
     band = design.bands[spot.band]
     line = band.rounds[spot.index]
-    letter = line.letter_of(spot.stitch)
-    lot_id = design.colourway.lot_of(letter)
-    lot = design.palette.lot(lot_id) if lot_id else None
-    shade = known_shade(appraisal, letter)
-    parts = [
-        tr("round {0} ({1})").format(cell[0] + 1, band.name),
-        tr("stitch {0} of {1}").format(spot.stitch + 1, len(line)),
-        tr("{0}: {1}").format(tr(PART_WORDS[Part(line.cells[spot.stitch])]), letter),
-        lot.name if lot else tr("no lot yet"),
-    ]
-    if shade is not None:
-        parts.append(tr("value {0}").format(number(shade.value, 1)))
+    parts = [tr("round {0} ({1})").format(row + 1, band.name)]
+    parts.append(tr("stitch {0} of {1}").format(spot.stitch + 1, len(line)))
+    if band.is_shaped:
+        parts.append(tr("{0} × {1} = {2} stitches").format(band.times, len(line), band.stitches(spot.index)))
     shaping = Shaping(line.shaping[spot.stitch])
     if shaping in SHAPING_WORDS:
         parts.append(tr(SHAPING_WORDS[shaping]))
-    return "  ·  ".join(parts)
+    letter = line.letter_of(spot.stitch)
+    parts.append(tr("{0}: {1}").format(tr(PART_WORDS[Part(line.cells[spot.stitch])]), letter))
+    parts += _lot_words(design, appraisal, letter)
+    if appraisal.design is design:
+        parts += _float_words(appraisal, row, spot)
+    return parts
+
+
+def _lot_words(design: Design, appraisal: Appraisal, letter: str) -> list[str]:
+    lot_id = design.colourway.lot_of(letter)
+    lot = design.palette.lot(lot_id) if lot_id else None
+    is_told = appraisal.design.colourway.lot_of(letter) == lot_id
+    shade = known_shade(appraisal, letter) if is_told else None
+    words = [lot.name if lot else tr("no lot yet")]
+    return words if shade is None else [*words, tr("value {0}").format(number(shade.value, 1))]
+
+
+def _float_words(appraisal: Appraisal, row: int, spot: Spot) -> list[str]:
+    """Tell each strand behind a stitch, and where the repeat has it: from which stitch to which, long or caught."""
+    band = appraisal.design.bands[spot.band]
+    length = len(band.rounds[spot.index])
+    place = (spot.repeat % band.times) * length + spot.stitch
+    behind = floats_behind(appraisal.fabric, appraisal.floats, index=row, stitch=place)
+    return [_told(appraisal, row, strand, repeat=length) for strand in behind]
+
+
+def _told(appraisal: Appraisal, row: int, strand: FloatBehind, *, repeat: int) -> str:
+    first, last = (place % repeat + 1 for place in (strand.start, strand.start + strand.length - 1))
+    length_cm = number(strand.length * appraisal.design.gauge.stitch_width_cm, 1)
+    words = tr("{0} behind: {1} stitches, {2} cm, {3} to {4}")
+    if strand.length == 1:
+        words = tr("{0} behind this stitch alone, {2} cm")
+    words = words.format(strand.letter, strand.length, length_cm, first, last)
+    key = (row, strand.letter, strand.start)
+    long = next((item for item in appraisal.long_floats if (item.round, item.letter, item.start) == key), None)
+    if long is None:
+        return words
+    if not long.catches:
+        return tr("{0}, ! long").format(words)
+    catches = ", ".join(str(place % repeat + 1) for place in long.catches)
+    return tr("{0}, ! long: catch at {1}").format(words, catches)

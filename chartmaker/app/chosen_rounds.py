@@ -1,4 +1,4 @@
-"""Which rounds are chosen: a run within one band, from where choosing began to the cursor. No Qt here."""
+"""Which rounds are chosen or marked: a run within one band, and those that carry three strands. No Qt here."""
 
 from __future__ import annotations
 
@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from chartmaker.app.chart_grid import ChartGrid
+    from chartmaker.model.design import Design
 
 
 def rows_of_band(grid: ChartGrid, row: int) -> range:
@@ -25,3 +26,9 @@ def run_between(grid: ChartGrid, anchor: int | None, row: int) -> range:
     band = rows_of_band(grid, anchor)
     reached = min(max(row, band.start), band.stop - 1)
     return range(min(anchor, reached), max(anchor, reached) + 1)
+
+
+def crowded_rounds(design: Design) -> frozenset[int]:
+    """Give the rows whose rounds carry three strands at once."""
+    lines = (line for _, line in design.rounds())
+    return frozenset(row for row, line in enumerate(lines) if len(line.letters) > 2 and len(line.letters_in_use) > 2)

@@ -138,6 +138,7 @@ class HatPage(PageFrame):
                 column.addStretch(1)
             columns.addLayout(column, 1)
         area = QScrollArea()
+        area.setAccessibleName(tr("Settings of the hat"))
         area.setFrameShape(QFrame.Shape.NoFrame)
         area.setWidgetResizable(True)
         inside.setMaximumWidth(940)

@@ -2,54 +2,67 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtGui import QKeySequence
-from PySide6.QtWidgets import QDialog, QDialogButtonBox, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLineEdit, QVBoxLayout, QWidget
 
+from chartmaker.app.action import MENUS
 from chartmaker.app.actions import ACTIONS
+from chartmaker.app.control_keys import CONTROL_KEYS
 from chartmaker.app.table import Cell, ReadingTable
-from chartmaker.app.words import tr
+from chartmaker.app.words import plain, tr
 
-OTHER_KEYS = (
-    ("Chart", "Move the cursor", "Arrows, Page Up, Page Down, Home, End"),
-    ("Chart", "Draw at the cursor; begin and end a line", "Space or Enter"),
-    ("Chart", "Drop the gesture, or the choice of rounds", "Escape"),
-    ("Chart", "Stamp the motif that is held; put it down", "Space or Enter; Escape or right button"),
-    ("Motifs", "Go from the words on to the motifs; hold the one there", "Down; Enter or Space"),
-    ("Chart", "Draw ground, or make a stitch plain, with the mouse", "Right button"),
-    ("Selecting", "Mark a block; drop it", "Drag, or Shift and arrows; Escape or a click beside it"),
-    ("Selecting", "Move the block; copy it", "Drag it; Ctrl and drag it"),
-    ("Selecting", "Take the block up, move it, set it down; put it back", "Enter, arrows, Enter; Escape"),
-    ("Selecting", "Set down what was pasted; drop it", "Click or Enter; Escape or right button"),
-    ("Selecting", "What can be done with the block", "Right button or Menu"),
-    ("Chart", "Choose a run of rounds", "Shift and up or down, or drag over round numbers"),
-    ("Chart", "What can be done with the rounds chosen", "Menu, or right button on a round number"),
-    ("Band", "Take a field and go back to the chart; leave it as it was", "Enter; Escape"),
-    ("Chart", "Zoom at the pointer", "Ctrl and wheel"),
-    ("Chart", "Go back to the chart from across the room", "Escape, or a double click"),
-    ("Chart", "Draw out the bar that tells the screen's scale", "Left and right"),
-    ("Shading", "Move among the chips", "Arrows"),
-    ("Shading", "Set the letter of a chip", "A to Z"),
-    ("Shading", "Carry the letter one round on", "Shift and up or down"),
-    ("Shading", "Choose the letter from a menu", "Space or Enter"),
-)
-"""Keys that belong to a control rather than to an action."""
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+Row = tuple[str, str, str]
+"""Where, what, and its keys, in the language of the window."""
 
 
 class KeysDialog(QDialog):
-    """Every key in one table."""
+    """Every key in one table, by menus and then by controls; words typed above it leave the rows that have them."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setWindowTitle(tr("Keys"))
-        self.resize(620, 560)
-        table = ReadingTable((tr("where"), tr("what"), tr("keys")), wide=1, name=tr("Keys"))
-        rows = [(action.menu, action.plain_text, native(action.keys)) for action in ACTIONS if action.keys]
-        table.show_rows([tuple(Cell(tr(text)) for text in row) for row in (*rows, *OTHER_KEYS)])
+        self.resize(680, 600)
+        self._rows = tuple(rows())
+        self.words = QLineEdit()
+        self.words.setAccessibleName(tr("Words to look for among the keys"))
+        self.words.setPlaceholderText(tr("Words to look for, such as round or Ctrl"))
+        self.words.setClearButtonEnabled(True)
+        self.words.textChanged.connect(self._show)
+        self.table = ReadingTable((tr("where"), tr("what"), tr("keys")), wide=1, name=tr("Keys"))
+        self.table.setWordWrap(True)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
         buttons.rejected.connect(self.reject)
         layout = QVBoxLayout(self)
-        layout.addWidget(table, 1)
+        layout.addWidget(self.words)
+        layout.addWidget(self.table, 1)
         layout.addWidget(buttons)
+        self._show()
+        self.words.setFocus()
+
+    def _show(self) -> None:
+        """Show the rows that have all the words typed; a place is told once for all the rows that follow in it."""
+        words = self.words.text().casefold().split()
+        found = [row for row in self._rows if all(word in " ".join(row).casefold() for word in words)]
+        shown, before = [], ""
+        for where, what, keys in found:
+            shown.append((Cell(where if where != before else "", is_strong=True), Cell(what), Cell(keys)))
+            before = where
+        self.table.show_rows(shown)
+
+
+def rows() -> Iterator[Row]:
+    """Give every key: of the action table by menus, then of the controls."""
+    for menu, name in MENUS.items():
+        for action in ACTIONS:
+            if action.menu == menu and action.keys:
+                yield plain(tr(name)), plain(tr(action.text)), native(action.keys)
+    for entry in CONTROL_KEYS:
+        yield tr(entry.where), tr(entry.what), tr(entry.keys)
 
 
 def native(keys: tuple[str, ...]) -> str:

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QToolTip, QWidget
 
 from chartmaker.app.round_column import LOWEST_TEXT, RoundColumn
 from chartmaker.app.round_figures import RoundFigures
-from chartmaker.app.signs import draw_stop
+from chartmaker.app.signs import draw_stop, draw_strands
 from chartmaker.app.words import number, plain_tip, tr
 
 if TYPE_CHECKING:
@@ -64,6 +64,8 @@ class LedgerColumn(RoundColumn):
         self._paint_bar(painter, entry, box, ink)
         if not entry.meets:
             draw_stop(painter, QPointF(STITCHES[0] + 3, box.center().y()), box.height(), ink)
+        if len(entry.letters) > 2:
+            draw_strands(painter, QPointF(LETTERS[0] - 4, box.center().y()), box.height(), ink)
         if box.height() < LOWEST_TEXT:
             return
         painter.setPen(ink)
@@ -76,7 +78,8 @@ class LedgerColumn(RoundColumn):
             is_long = entry.longest_float_cm > self.document.design.limits.float_cm
             text = f"{entry.longest_float_stitches}{' !' if is_long else ''}"
             _write(painter, _level(box, FLOAT), text, CENTRE, is_bold=is_long)
-        _write(painter, _level(box, LETTERS), " ".join(entry.letters), CENTRE)
+        is_crowded = len(entry.letters) > 2
+        _write(painter, _level(box, LETTERS), " ".join(entry.letters), CENTRE, is_bold=is_crowded)
         _write(painter, _level(box, STITCHES), str(entry.stitches), CENTRE, is_bold=not entry.meets)
 
     def _paint_bar(self, painter: QPainter, entry: RoundAppraisal, box: QRectF, ink: QColor) -> None:
@@ -114,6 +117,8 @@ class LedgerColumn(RoundColumn):
         parts = [tr("Round {0} of {1}, {2} stitches").format(entry.number, entry.band_name, entry.stitches)]
         if not entry.meets:
             parts.append(self._break_words(row))
+        if len(entry.letters) > 2:
+            parts.append(tr("three strands at once: {0}").format(", ".join(entry.letters)))
         if entry.grade == "plain":
             parts.append(tr("plain, one letter"))
         elif entry.value_difference is not None and entry.value_difference_low is not None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QRectF, Qt
+from PySide6.QtCore import QEvent, QRectF, Qt
 from PySide6.QtGui import QColor, QIcon, QPainter, QPen, QPixmap
 from PySide6.QtWidgets import QMenu, QWidget
 
@@ -78,13 +78,25 @@ def letter_words(appraisal: Appraisal, letter: str) -> str:
     return f"{letter}  {lot.name}{value}"
 
 
+class LetterMenu(QMenu):
+    """A menu whose letters are its own, even where the chart behind it has a key of that letter."""
+
+    def event(self, event: QEvent) -> bool:
+        """Take keys before anything behind the menu does."""
+        if event.type() == QEvent.Type.ShortcutOverride:
+            event.accept()
+            return True
+        return super().event(event)
+
+
 def letter_menu(appraisal: Appraisal, choose: Callable[[str], None], parent: QWidget, *, current: str = "") -> QMenu:
     """Make the menu; `choose` is called with the letter taken. The letters themselves are the menu's keys."""
-    menu = QMenu(tr("Letter"), parent)
+    menu = LetterMenu(tr("Letter"), parent)
     menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     for letter in letters_to_offer(appraisal):
         text = "&" + letter_words(appraisal, letter).replace("&", "&&")
         action = menu.addAction(patch_icon(colour_of(known_shade(appraisal, letter)), letter), text)
+        action.setData(letter)
         action.setCheckable(True)
         action.setChecked(letter == current)
         action.triggered.connect(lambda _checked=False, letter=letter: choose(letter))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QPointF, QRect, QRectF, Qt
+from PySide6.QtCore import QPointF, QRect, QRectF, Qt, Signal
 from PySide6.QtGui import QAction, QContextMenuEvent, QPainter, QPaintEvent, QPalette, QWheelEvent
 from PySide6.QtWidgets import QWidget
 
@@ -25,6 +25,8 @@ LOWEST_TEXT = 12
 class RoundColumn(QWidget):
     """Paints a heading and, level with each round in sight, what a subclass has to say about it."""
 
+    menu_opened = Signal(object)
+    """The menu of a round, about to be shown."""
     headings: tuple[tuple[str, float, float], ...] = ()
     """Text, left and width of each heading."""
 
@@ -117,4 +119,6 @@ class RoundColumn(QWidget):
 
     def contextMenuEvent(self, event: QContextMenuEvent) -> None:
         """Offer what can be done with the current round, or the run that is chosen."""
-        row_menu(self, self.row_actions).popup(event.globalPos())
+        menu = row_menu(self, self.row_actions)
+        self.menu_opened.emit(menu)
+        menu.popup(event.globalPos())

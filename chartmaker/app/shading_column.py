@@ -5,14 +5,15 @@ from __future__ import annotations
 from math import floor
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QRectF, Qt
+from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QKeyEvent, QMouseEvent, QPainter, QPalette, QPen
 
 from chartmaker.app.letter_menu import ALPHABET, letter_menu, patch
 from chartmaker.app.round_column import LOWEST_TEXT, RoundColumn
 from chartmaker.app.shades import letter_colour
-from chartmaker.app.shading_edits import fill, mirror, rows_to_band_end, swap
-from chartmaker.app.signs import letter_marks
+from chartmaker.app.shading_desk import ShadingDesk
+from chartmaker.app.shading_edits import fill
+from chartmaker.app.signs import draw_strands, letter_marks
 from chartmaker.app.words import tr
 
 if TYPE_CHECKING:
@@ -34,8 +35,7 @@ class ShadingColumn(RoundColumn):
 
     def __init__(self, canvas: ChartCanvas, parent: QWidget | None = None) -> None:
         super().__init__(canvas, parent)
-        self.part = 1
-        """Which part the keys and the menu act on: 0 ground, 1 figure, 2 third."""
+        self.desk = ShadingDesk(canvas)
         self._drag: tuple[int, int] | None = None
         """Row and part where a drag began."""
         self._drag_to = 0
@@ -55,45 +55,37 @@ class ShadingColumn(RoundColumn):
         self._fit_width()
         self.document.replaced.connect(self._fit_width)
         self.document.edited.connect(self._fit_width)
+        canvas.previewed.connect(self.follow)
         canvas.cursor_moved.connect(self._describe)
 
     # --- what the keys, the menu and the action table do
 
+    @property
+    def part(self) -> int:
+        """Which part the keys and the menu act on: 0 ground, 1 figure, 2 third."""
+        return self.desk.part
+
+    @part.setter
+    def part(self, part: int) -> None:
+        self.desk.part = part
+
     def set_letter(self, letter: str) -> None:
-        """Let a letter play the current part in the current round."""
-        self._fill([self.canvas.current[0]], letter)
-
-    def fill_to_band_end(self, *, upwards: bool) -> None:
-        """Carry the current chip's letter to the end of its band."""
-        row = self.canvas.current[0]
-        letter = self.letter_at(row, self.part)
-        if letter:
-            self._fill(rows_to_band_end(self.canvas.grid, row, upwards=upwards), letter)
-
-    def swap_here(self) -> None:
-        """Let ground and figure of the current round change letters."""
-        self.document.do(swap(self.document.design, self.canvas.grid, self.canvas.current[0]))
-
-    def mirror_here(self) -> None:
-        """Repeat the shading below the current round above it."""
-        self.document.do(mirror(self.document.design, self.canvas.grid, self.canvas.current[0]))
+        """Let a letter play the current part in the chosen rounds."""
+        self.desk.do(self.desk.letter_edit(letter))
 
     def choose_letter(self) -> None:
-        """Open the menu of letters at the current chip."""
-        row = self.canvas.current[0]
-        letter = self.letter_at(row, self.part)
-        if letter:
-            menu = letter_menu(self.document.appraisal, self.set_letter, self, current=letter)
-            menu.popup(self.mapToGlobal(self._chip(row, self.part).bottomLeft().toPoint()))
+        """Open the menu of letters at the current chip; the chart shows the one that is marked."""
+        row, letter = self.canvas.current[0], self.desk.letter
+        if not letter:
+            return
+        menu = letter_menu(self.document.appraisal, self.set_letter, self, current=letter)
+        menu.hovered.connect(lambda marked: self.desk.show(self.desk.letter_edit(marked.data())))
+        menu.aboutToHide.connect(self.desk.show_as_is)
+        menu.popup(self.mapToGlobal(self._chip(row, self.part).bottomLeft().toPoint()))
 
     def letter_at(self, row: int, part: int) -> str:
         """Give the letter of a chip; empty where the round has no such part."""
-        at = self.canvas.grid.rows[row]
-        letters = self.document.design.bands[at.band].rounds[at.index].letters
-        return letters[part] if part < len(letters) else ""
-
-    def _fill(self, rows: list[int] | range, letter: str) -> None:
-        self.document.do(self._fill_edit(rows, self.part, letter))
+        return self.desk.letter_at(row, part)
 
     def _fill_edit(self, rows: list[int] | range, part: int, letter: str) -> Edit | None:
         return fill(self.document.design, self.canvas.grid, rows=rows, part=part, letter=letter)
@@ -108,7 +100,7 @@ class ShadingColumn(RoundColumn):
     def look_of(self, row: int) -> object:
         """Give letters, whether they are drawn, their colours and marks, and where the keys act."""
         at = self.canvas.grid.rows[row]
-        line = self.document.design.bands[at.band].rounds[at.index]
+        line = self.canvas.shown.bands[at.band].rounds[at.index]
         chips = tuple(
             (letter, part in line.cells, self._colour(letter).rgba(), self._mark(letter))
             for part, letter in enumerate(line.letters)
@@ -116,23 +108,26 @@ class ShadingColumn(RoundColumn):
         return chips, self.part, self.hasFocus()
 
     def paint_row(self, painter: QPainter, row: int, box: QRectF) -> None:
-        """Paint a round's chips; one whose part is not drawn in the round has a dotted edge."""
+        """Paint a round's chips; one whose part is not drawn in the round has a dotted edge.
+
+        Beside a round that carries three strands at once stands the sign of that.
+        """
         at = self.canvas.grid.rows[row]
-        line = self.document.design.bands[at.band].rounds[at.index]
+        line = self.canvas.shown.bands[at.band].rounds[at.index]
         dragged = self._dragged_rows()
         for part, letter in enumerate(line.letters):
-            shown = letter
-            if self._drag is not None and row in dragged and part == self._drag[1]:
-                shown = self.letter_at(*self._drag)
             chip = self._chip(row, part)
-            colour = self._colour(shown)
-            text = shown if box.height() >= LOWEST_TEXT else ""
-            patch(painter, chip, colour, text, is_pale=part not in line.cells, mark=self._mark(shown))
-            is_current = row == self.canvas.current[0] and part == self.part
+            colour = self._colour(letter)
+            text = letter if box.height() >= LOWEST_TEXT else ""
+            patch(painter, chip, colour, text, is_pale=part not in line.cells, mark=self._mark(letter))
+            is_current = row in self.canvas.chosen and part == self.part
             if (is_current and self.hasFocus()) or (row in dragged and self._drag and part == self._drag[1]):
                 painter.setPen(QPen(self.palette().color(QPalette.ColorRole.WindowText), 2))
                 painter.setBrush(Qt.BrushStyle.NoBrush)
                 painter.drawRect(chip.adjusted(-1, -1, 1, 1))
+        if len(line.letters_in_use) > 2:
+            ink = self.palette().color(QPalette.ColorRole.WindowText)
+            draw_strands(painter, QPointF(self.width() - LEFT - 3, box.center().y()), box.height(), ink)
 
     def _mark(self, letter: str) -> Mark | None:
         """Give a letter's mark where the chart shows marks."""
@@ -174,7 +169,8 @@ class ShadingColumn(RoundColumn):
         if row is None or not self.letter_at(row, max(part, 0)):
             return
         self.part = max(part, 0)
-        self.canvas.go_to(row)
+        if row not in self.canvas.chosen:
+            self.canvas.go_to(row)
         if event.button() == Qt.MouseButton.LeftButton:
             self._drag, self._drag_to = (row, self.part), row
         self.update()
@@ -252,4 +248,7 @@ class ShadingColumn(RoundColumn):
         row = self.canvas.current[0]
         letter = self.letter_at(row, self.part) or tr("none")
         part = (tr("ground"), tr("figure"), tr("third"))[self.part]
-        self.setAccessibleDescription(tr("Round {0}, {1}: {2}").format(row + 1, part, letter))
+        words = tr("Round {0}, {1}: {2}").format(row + 1, part, letter)
+        if self.desk.strands_at(row) > 2:
+            words += tr(", three strands at once")
+        self.setAccessibleDescription(words)

@@ -77,6 +77,13 @@ def draw_stop(painter: QPainter, middle: QPointF, room: float, ink: QColor) -> N
     painter.fillRect(bar, QColor(0, 0, 0) if ink.lightnessF() > 0.5 else QColor(255, 255, 255))
 
 
+def draw_strands(painter: QPainter, middle: QPointF, room: float, ink: QColor) -> None:
+    """Draw the sign of a round that carries three strands at once, three strokes, as high as there is room for."""
+    apart = min(3.0, max(2.0, (room - 2) / 3))
+    for step in (-1, 0, 1):
+        painter.fillRect(QRectF(middle.x() - 3.5, middle.y() + step * apart - 0.75, 7, 1.5), ink)
+
+
 def _draw(painter: QPainter, shape: Shape, middle: QPointF, side: float, pen: QPen) -> None:
     def at(point: tuple[float, float]) -> QPointF:
         return QPointF(middle.x() + point[0] * side, middle.y() - point[1] * side)

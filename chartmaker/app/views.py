@@ -47,7 +47,7 @@ VIEWS: tuple[View, ...] = (
     View("symbols", "Sy&mbols", "4", tint="paper"),
     View("back", "Back of the &work", "5", surface="back", has_strip=True),
     View("far", "&Across the room", "6", surface="far", has_strip=True),
-    View("lamp", "By lamp&light", "7", tint="lamp", has_strip=True),
+    View("lamp", "By lam&plight", "7", tint="lamp", has_strip=True),
     View("protan", "Colour &vision: protan", "8", tint="protan", has_strip=True),
     View("deutan", "Colour vision: &deutan", "9", tint="deutan", has_strip=True),
     View("tritan", "Colour vision: t&ritan", "0", tint="tritan", has_strip=True),

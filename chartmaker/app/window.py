@@ -14,6 +14,7 @@ from PySide6.QtWidgets import (
     QLineEdit,
     QMainWindow,
     QPlainTextEdit,
+    QSizePolicy,
     QSplitter,
     QStackedWidget,
     QTabBar,
@@ -37,7 +38,7 @@ from chartmaker.app.seeing import keep_seeing, kept_seeing
 from chartmaker.app.selection_label import SelectionLabel
 from chartmaker.app.views import view_named
 from chartmaker.app.waiting_page import WaitingPage
-from chartmaker.app.words import tr
+from chartmaker.app.words import plain_tip, tr
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -102,6 +103,8 @@ class Window(QMainWindow):
         self._told: tuple[int, int] | None = None
         self._hover.setTextFormat(Qt.TextFormat.PlainText)
         self._hover.setContentsMargins(8, 0, 0, 0)
+        # Long words are cut short rather than make the window wider.
+        self._hover.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self._lay_out()
         self.actions_made = ActionBar(self)
         self.actions_made.fill_tool_bar(self._waiting.tools)
@@ -350,10 +353,11 @@ class Window(QMainWindow):
         self._told = cell
         from chartmaker.app.chart_words import stitch_words
 
-        canvas = self.chart.canvas
-        words = stitch_words(self.document.appraisal, canvas.shown, canvas.grid, cell) if cell else ""
+        words = stitch_words(self.chart.canvas, cell) if cell else ""
         held = self.chart.motifs.words_at(cell) if cell else ""
-        self._hover.setText(f"! {sentence(held)}  {words}" if held else words)
+        words = f"! {sentence(held)}  {words}" if held else words
+        self._hover.setText(words)
+        self._hover.setToolTip(plain_tip(words) if words else "")
 
     # --- coming and going
 

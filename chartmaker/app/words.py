@@ -8,6 +8,11 @@ def tr(text: str) -> str:
     return QCoreApplication.translate("chartmaker", text)
 
 
+def plain(text: str) -> str:
+    """Give a menu's text without the mark of its key and without its dots."""
+    return text.replace("&", "").rstrip("…")
+
+
 def plain_tip(text: str) -> str:
     """Write a text for a tooltip so that nothing in it is taken for markup."""
     escaped = text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from chartmaker.dye.plan import BathPlan
-from chartmaker.knit.floats import LongFloat
+from chartmaker.knit.floats import Floats, LongFloat
 from chartmaker.knit.layout import Fabric
 from chartmaker.knit.loop import LoopLength
 from chartmaker.knit.profile import Profile
@@ -74,6 +74,7 @@ class Facts:
     """The design's lots and, where its palette is at hand, that palette's too: what a remedy may choose from."""
     fabric: Fabric
     profile: Profile
+    floats: Floats
     long_floats: tuple[LongFloat, ...]
     loop: LoopLength
     rounds: tuple[RoundAppraisal, ...]

@@ -14,7 +14,7 @@ from chartmaker.model.gauge import Gauge
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Floats:
-    """Every float of the hat, round by round and letter by letter; all arrays of shape (floats,)."""
+    """Every float of the hat in the order of rounds, then of letters; all arrays of shape (floats,)."""
 
     round: NDArray[np.intp]
     """Index of the round."""
@@ -36,6 +36,17 @@ class Floats:
     def passed(self) -> NDArray[np.intp]:
         """Give the stitches that each letter passes in the whole hat: shape (26,)."""
         return np.bincount(self.letter, weights=self.length, minlength=MOST_LETTERS).astype(np.intp)
+
+
+@dataclass(frozen=True, slots=True)
+class FloatBehind:
+    """One strand that passes behind a stitch."""
+
+    letter: str
+    start: int
+    """Index in the round of the first stitch that it passes."""
+    length: int
+    """Stitches that it passes."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,6 +102,16 @@ def floats_between(cells: NDArray[np.uint8], counts_of_rounds: Sequence[int]) ->
         length=gap[found],
         rounds=len(counts),
     )
+
+
+def floats_behind(fabric: Fabric, floats: Floats, *, index: int, stitch: int) -> tuple[FloatBehind, ...]:
+    """Give the strands that pass behind a stitch of a round, both as indices, in alphabetical order of letters."""
+    first, last = np.searchsorted(floats.round, (index, index + 1))
+    here = slice(int(first), int(last))
+    start, length = floats.start[here], floats.length[here]
+    passing = np.flatnonzero((stitch - start) % fabric.counts[index] < length)
+    found = ((int(floats.letter[here][place]), int(start[place]), int(length[place])) for place in passing)
+    return tuple(FloatBehind(chr(ord("A") + letter), *run) for letter, *run in sorted(found))
 
 
 def long_floats(fabric: Fabric, floats: Floats, *, gauge: Gauge, limit_cm: float) -> Iterator[LongFloat]:

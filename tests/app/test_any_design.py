@@ -57,9 +57,8 @@ def test_any_design_can_be_worked_on_by_keys_and_taken_back(shown, design):
         QTest.keyClick(canvas, key)
     for key in (Qt.Key.Key_Up, Qt.Key.Key_Q, Qt.Key.Key_Down, Qt.Key.Key_Left, Qt.Key.Key_E):
         QTest.keyClick(column, key)
-    column.swap_here()
-    column.mirror_here()
-    column.fill_to_band_end(upwards=True)
+    for name in ("swap", "mirror", "mirror_down", "fill_up", "fill_down", "take_off"):
+        shown.actions_made[f"shading.{name}"].trigger()
     while shown.document.stack.canUndo():
         shown.document.stack.undo()
     assert shown.document.design == design

@@ -4,6 +4,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QLabel
 
 from chartmaker.app.actions import ACTIONS
+from chartmaker.app.control_keys import CONTROL_KEYS, keys_of
 from chartmaker.app.keys_dialog import KeysDialog
 from chartmaker.app.window import PAGES
 from chartmaker.model.design import Colourway
@@ -182,29 +183,41 @@ def test_every_action_is_in_a_menu(window):
 def test_the_list_of_keys_names_every_action_with_a_key(window, qtbot):
     dialog = KeysDialog(window)
     qtbot.addWidget(dialog)
-    shown = {row[1] for row in cells(dialog.findChild(type(window._made("lots").table)))}
+    shown = {row[1] for row in cells(dialog.table)}
     assert {action.plain_text for action in ACTIONS if action.keys} <= shown
+    assert {entry.what for entry in CONTROL_KEYS} <= shown
 
 
-def test_every_control_that_takes_the_keyboard_has_a_name_for_a_screen_reader(window):
-    from PySide6.QtWidgets import QWidget
-
-    for page in PAGES:
-        window.show_page(page)
-    unnamed = [
-        widget
-        for widget in window.findChildren(QWidget)
-        if widget.focusPolicy() & Qt.FocusPolicy.TabFocus
-        and not widget.accessibleName()
-        and type(widget).__name__ not in SELF_NAMED
-        and not widget.objectName().startswith("qt_")
-        and widget.window() is window
-    ]
-    assert unnamed == []
+def test_the_list_of_keys_names_each_menu_once_and_in_the_order_of_the_bar(window, qtbot):
+    dialog = KeysDialog(window)
+    qtbot.addWidget(dialog)
+    places = [row[0] for row in cells(dialog.table) if row[0]]
+    assert len(set(places)) == len(places)
+    menus = [entry.text().replace("&", "") for entry in window.menuBar().actions()]
+    assert places[: len(menus)] == menus
 
 
-SELF_NAMED = ("QPushButton", "QToolButton", "QScrollArea")
-"""Named by their text, or only a frame round what is named."""
+def test_words_typed_leave_the_keys_that_have_them_all(window, qtbot):
+    dialog = KeysDialog(window)
+    qtbot.addWidget(dialog)
+    QTest.keyClicks(dialog.words, "ctrl round dup")
+    assert [row[1] for row in cells(dialog.table)] == ["Duplicate the round"]
+    QTest.keyClicks(dialog.words, " nothing")
+    assert dialog.table.rowCount() == 0
+    dialog.words.clear()
+    assert dialog.table.rowCount() > len(CONTROL_KEYS)
+
+
+def test_every_key_that_the_chart_moves_by_is_in_the_list():
+    from chartmaker.app.chart_canvas import moves
+
+    told = " ".join(entry.keys for entry in keys_of("The chart"))
+    words = {"Up": "Arrows", "Down": "Arrows", "Left": "Arrows", "Right": "Arrows"}
+    words |= {"PageUp": "Page Up", "PageDown": "Page Down"}
+    for key in moves():
+        assert words[key.name.removeprefix("Key_")] in told
+    for word in ("Home", "End", "Space", "Escape", "Shift"):
+        assert word in told
 
 
 def test_an_unusual_title_stands_in_the_title_bar_as_written(open_on):

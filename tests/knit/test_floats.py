@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from chartmaker.knit.floats import LongFloat, find_floats, long_floats
+from chartmaker.knit.floats import FloatBehind, LongFloat, find_floats, floats_behind, long_floats
 from chartmaker.knit.layout import lay_out
 from chartmaker.model.band import Band
 from chartmaker.model.design import Design
@@ -121,3 +121,30 @@ def test_no_free_run_passes_the_limit_once_a_float_is_caught(length: int, limit_
     edges = [found.start - 1, *found.catches, found.start + length]
     runs = [after - before - 1 for before, after in pairwise(edges)]
     assert max(runs) * 0.4 <= limit_cm * (1 + 1e-9) + 1e-9 or limit_cm < 0.4
+
+
+def walked_behind(letters: str, stitch: int) -> list[tuple[str, int, int]]:
+    """Walk back and on from a stitch until each other letter is worked: letter, first stitch passed, length."""
+    around = len(letters)
+    found = []
+    for letter in sorted(set(letters) - {letters[stitch]}):
+        first = last = stitch
+        while letters[(first - 1) % around] != letter:
+            first -= 1
+        while letters[(last + 1) % around] != letter:
+            last += 1
+        found.append((letter, first % around, last - first + 1))
+    return found
+
+
+@given(st.lists(st.text("ABC", min_size=1, max_size=12), min_size=1, max_size=4), st.integers(1, 3), st.data())
+def test_the_strands_behind_a_stitch_are_those_that_a_walk_along_the_round_finds(
+    lines: list[str], times: int, data: st.DataObject
+) -> None:
+    rounds = tuple(Round("ABC", bytes("ABC".index(letter) for letter in line)) for line in lines)
+    fabric = lay_out(Design(bands=(Band(name="band", times=times, rounds=rounds),)))
+    index = data.draw(st.integers(0, len(lines) - 1))
+    whole = lines[index] * times
+    stitch = data.draw(st.integers(0, len(whole) - 1))
+    behind = floats_behind(fabric, find_floats(fabric), index=index, stitch=stitch)
+    assert behind == tuple(FloatBehind(*found) for found in walked_behind(whole, stitch))
