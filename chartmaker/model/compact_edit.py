@@ -12,6 +12,7 @@ from typing import Any
 from chartmaker.model.band import Band
 from chartmaker.model.design import Design
 from chartmaker.model.edits import Edit, ReplaceBands, ReplaceRounds
+from chartmaker.model.rearranged_bands import rearranged
 from chartmaker.model.round import Round
 from chartmaker.model.stitches import Part
 
@@ -61,9 +62,11 @@ class RedrawRounds:
 def compacted(edit: Edit) -> Edit:
     """Give an edit that does the same and takes up less memory; the edit itself where that is not worth while."""
     changes = _changes(edit)
-    if sum(len(after) for _, _, after in changes) < WORTH_PACKING:
+    if not changes or any(len(before) != len(after) for _, before, after in changes):
+        if isinstance(edit, ReplaceBands) and _stitches(edit.before) >= WORTH_PACKING:
+            return rearranged(edit)
         return edit
-    if any(len(before) != len(after) for _, before, after in changes):
+    if sum(len(after) for _, _, after in changes) < WORTH_PACKING:
         return edit
     before, after = _records(line for _, line, _ in changes), _records(line for _, _, line in changes)
     return RedrawRounds(
@@ -89,6 +92,10 @@ def _changes(edit: Edit) -> list[tuple[Place, Round, Round]]:
         for index, (before, after) in enumerate(zip(old.rounds, new.rounds, strict=True))
         if before is not after
     ]
+
+
+def _stitches(bands: Sequence[Band]) -> int:
+    return sum(len(line) for band in bands for line in band.rounds)
 
 
 def _index(change: tuple[int, Round, Round]) -> int:

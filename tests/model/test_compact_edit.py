@@ -12,8 +12,11 @@ from chartmaker.model import compact_edit
 from chartmaker.model.band_edits import move_band, split_band
 from chartmaker.model.compact_edit import RedrawRounds, compacted
 from chartmaker.model.edits import ReplaceBands, ReplaceRounds, ReplaceSetting, paint
+from chartmaker.model.rearranged_bands import rearranged
 from chartmaker.model.round import Round
+from chartmaker.model.round_edits import delete_rounds
 from tests.builders import chart
+from tests.model.test_structure import structure_edits
 from tests.strategies import designs
 
 
@@ -87,18 +90,50 @@ def test_only_what_differs_is_kept_in_runs_of_rounds():
 
 
 @pytest.mark.usefixtures("all_is_worth_it")
-def test_what_does_anything_else_stays_as_it_is():
-    bands = TWO_BANDS.bands
-    longer = ReplaceRounds(0, ((0, bands[0].rounds[0], Round("AB", b"\0\1\0\1")),), "Widen")
-    renamed = ReplaceBands(bands, (replace(bands[0], name="other"), bands[1]), "Rename")
-    for edit in (
-        longer,
-        renamed,
-        move_band(TWO_BANDS, band=0, up=True),
-        split_band(TWO_BANDS, band=1, index=1),
-        ReplaceSetting("title", "", "Cap", "Name"),
-    ):
+def test_what_neither_redraws_nor_rearranges_stays_as_it_is():
+    longer = ReplaceRounds(0, ((0, TWO_BANDS.bands[0].rounds[0], Round("AB", b"\0\1\0\1")),), "Widen")
+    for edit in (longer, ReplaceSetting("title", "", "Cap", "Name")):
         assert compacted(edit) is edit
+
+
+@given(st.data(), designs())
+def test_any_structural_edit_does_the_same_when_it_is_kept_small_and_can_be_taken_back(data, design):
+    _, make = data.draw(structure_edits(design))
+    try:
+        edit = make()
+    except ValueError:
+        return
+    if not isinstance(edit, ReplaceBands):
+        return
+    small, changed = rearranged(edit), edit.applied_to(design)
+    assert small.applied_to(design) == changed
+    assert small.inverse().applied_to(changed) == design
+    assert small.inverse().inverse() == small
+    assert small.text == edit.text
+    if changed != design:
+        with pytest.raises(ValueError, match="not what the edit remembers"):
+            small.applied_to(changed)
+
+
+@pytest.mark.usefixtures("all_is_worth_it")
+def test_bands_and_rounds_that_move_are_kept_as_where_they_stood():
+    small = compacted(move_band(TWO_BANDS, band=0, up=True))
+    assert [sketch.pieces for sketch in small.after] == [((1, 0, 3),), ((0, 0, 2),)]
+    split = compacted(split_band(TWO_BANDS, band=1, index=1))
+    assert [sketch.pieces for sketch in split.after] == [((0, 0, 2),), ((1, 0, 1),), ((1, 1, 3),)]
+    assert [sketch.pieces for sketch in split.before] == [((0, 0, 2),), ((1, 0, 1), (2, 0, 2))]
+
+
+@pytest.mark.usefixtures("all_is_worth_it")
+def test_rounds_that_are_taken_out_are_kept_and_no_others():
+    small = compacted(delete_rounds(TWO_BANDS, band=1, first=1, last=1))
+    assert small.before[1].pieces == ((1, 0, 1), TWO_BANDS.bands[1].rounds[1], (1, 1, 2))
+    assert small.after[1].pieces == ((1, 0, 1), (1, 2, 3))
+
+
+def test_a_small_designs_bands_stay_as_they_are():
+    edit = move_band(TWO_BANDS, band=0, up=True)
+    assert compacted(edit) is edit
 
 
 def test_a_stroke_stays_as_it_is_and_a_fill_gets_small():
