@@ -27,6 +27,7 @@ class BlockGestures(QObject):
         self._is_menu_due = True
         """Whether the second button asks for the menu: not where it dropped a gesture."""
         self._canvas.hovered.connect(self._hover)
+        self._canvas.hand_changed.connect(self._shape_pointer)
         self._canvas.installEventFilter(self)
         self._canvas.viewport().installEventFilter(self)
 
@@ -41,9 +42,8 @@ class BlockGestures(QObject):
             return self._takes_menu(event)
         if kind in (QEvent.Type.MouseButtonPress, QEvent.Type.MouseButtonDblClick) and isinstance(event, QMouseEvent):
             return self._takes_press(event)
-        if kind == QEvent.Type.MouseMove and isinstance(event, QMouseEvent) and self._is_pressed:
-            self._tool.move(self._canvas.frame.cell_at(event.position()), self._canvas.grid)
-            self._desk.show()
+        if kind == QEvent.Type.MouseMove and isinstance(event, QMouseEvent):
+            self._move(self._canvas.frame.cell_at(event.position()))
         if kind == QEvent.Type.MouseButtonRelease and isinstance(event, QMouseEvent):
             self._release(event)
         return False
@@ -65,7 +65,24 @@ class BlockGestures(QObject):
         tool.press(cell, self._desk.document.design, canvas.grid, is_copy=is_copy)
         self._is_pressed = True
         self._desk.show()
+        self._shape_pointer(cell)
         return True
+
+    def _move(self, cell: Cell) -> None:
+        if self._is_pressed:
+            self._tool.move(cell, self._canvas.grid)
+            self._desk.show()
+        self._shape_pointer(cell)
+
+    def _shape_pointer(self, cell: Cell | None = None) -> None:
+        """Let the pointer tell whether a press would mark a block or take one up."""
+        is_over = self._desk.is_held and cell is not None and self._tool.holds(cell, self._canvas.grid)
+        if self._tool.load is not None:
+            shape = Qt.CursorShape.ClosedHandCursor
+        else:
+            shape = Qt.CursorShape.OpenHandCursor if is_over else Qt.CursorShape.CrossCursor
+        if self._canvas.viewport().cursor().shape() != shape:
+            self._canvas.viewport().setCursor(shape)
 
     def _release(self, event: QMouseEvent) -> None:
         if not self._is_pressed or event.button() != Qt.MouseButton.LeftButton:
@@ -76,6 +93,7 @@ class BlockGestures(QObject):
             self._desk.show()
         elif self._tool.load is not None:
             self._desk.set_down()
+        self._shape_pointer(self._canvas.frame.cell_at(event.position()))
 
     def _hover(self, cell: Cell | None) -> None:
         """Let a pasted piece follow the pointer."""

@@ -14,6 +14,8 @@ if TYPE_CHECKING:
     from chartmaker.model.block import Block
 
 BLACK, WHITE = QColor(0, 0, 0), QColor(255, 255, 255)
+Columns = range | frozenset[int]
+"""Where a row of a block has stitches; a range where it has them all."""
 FIRM_PX, CORE_PX = 4, 2
 """Widths of the firm line and of the white within its black, in window units."""
 
@@ -59,38 +61,38 @@ def _stroke(painter: QPainter, lines: list[QLineF], outer: QPen, inner: QPen) ->
 
 def _edges(frame: ChartFrame, block: Block, rows: range, start: int) -> Iterator[QLineF]:
     """Walk the borders of the block's cells in one repeat; a wedge's edge steps with its rounds."""
-    below: frozenset[int] | range = range(0)
-    for row in rows:
-        here = _columns(frame, block, row, start)
+    columns = [_columns(frame, block, row, start) for row in rows]
+    if all(isinstance(here, range) for here in columns):
+        if columns[0]:
+            yield from _sides(frame.box(rows[-1], max(columns[0])).united(frame.box(rows[0], min(columns[0]))))
+        return
+    below: Columns = range(0)
+    for row, here in zip(rows, columns, strict=True):
         yield from _across(frame, row, below, here, is_top=False)
-        for column in _ends(here, 1):
-            yield QLineF(frame.box(row, column).topLeft(), frame.box(row, column).bottomLeft())
-        for column in _ends(here, -1):
-            yield QLineF(frame.box(row, column).topRight(), frame.box(row, column).bottomRight())
+        for column in here:
+            box = frame.box(row, column)
+            if column + 1 not in here:
+                yield QLineF(box.topLeft(), box.bottomLeft())
+            if column - 1 not in here:
+                yield QLineF(box.topRight(), box.bottomRight())
         below = here
     yield from _across(frame, rows[-1], below, range(0), is_top=True)
 
 
-def _ends(columns: frozenset[int] | range, step: int) -> Iterator[int]:
-    """Walk the columns beside which, a step on, there is none."""
-    if isinstance(columns, range):
-        yield from (columns[-1:] if step > 0 else columns[:1])
-        return
-    yield from (column for column in columns if column + step not in columns)
+def _sides(box: QRectF) -> Iterator[QLineF]:
+    corners = (box.topLeft(), box.topRight(), box.bottomRight(), box.bottomLeft())
+    for number, corner in enumerate(corners):
+        yield QLineF(corner, corners[number - 1])
 
 
-def _across(
-    frame: ChartFrame, row: int, one: frozenset[int] | range, other: frozenset[int] | range, *, is_top: bool
-) -> Iterator[QLineF]:
+def _across(frame: ChartFrame, row: int, one: Columns, other: Columns, *, is_top: bool) -> Iterator[QLineF]:
     """Walk the level borders at the foot or the top of a row, between columns that only one of two rows has."""
-    if one == other:
-        return
-    for column in set(one) ^ set(other):
+    for column in sorted(set(one) ^ set(other)):
         box = frame.box(row, column)
         yield QLineF(box.topLeft(), box.topRight()) if is_top else QLineF(box.bottomLeft(), box.bottomRight())
 
 
-def _columns(frame: ChartFrame, block: Block, row: int, start: int) -> frozenset[int] | range:
+def _columns(frame: ChartFrame, block: Block, row: int, start: int) -> Columns:
     """Give the columns in which a row of the block shows a stitch, in one repeat."""
     grid, at = frame.grid, frame.grid.rows[row]
     low = max(start + block.column, -grid.ghost)

@@ -48,6 +48,8 @@ class BlockTool:
         """Where a mark has reached, or where what is carried is held."""
         self._before: Block | None = None
         """What was selected when the gesture began."""
+        self._made: tuple[Design, Load, Corner, Laid] | None = None
+        """What setting down would come to, and of what that was made."""
         self._span: tuple[Cell, Cell] | None = None
         """From where to where the block was marked last, so that keys can go on."""
 
@@ -174,14 +176,14 @@ class BlockTool:
             return None
 
     def _laid(self, design: Design, grid: ChartGrid) -> Laid:
+        """Give what setting down would come to; several ask, of one design and one place."""
         load = self.load
         if load is None:
             raise ValueError("nothing is carried that could be set down")
         to = self._corner(load, design, grid)
-        if load.source is None:
-            return block_edits.paste(design, load.clip, to=to, columns=chart_offsets)
-        lay = block_edits.copy if load.is_copy else block_edits.move
-        return lay(design, load.source, to=to, columns=chart_offsets)
+        if self._made is None or self._made[0] is not design or self._made[1] is not load or self._made[2] != to:
+            self._made = (design, load, to, _laid(design, load, to))
+        return self._made[3]
 
     def _corner(self, load: Load, design: Design, grid: ChartGrid) -> Corner:
         """Give where the piece's lowest and right-most cell would lie: in the band under the hand.
@@ -201,6 +203,13 @@ class BlockTool:
         self.cancel()
         if self.block is not None:
             self.block = followed(self.block, before, after)
+
+
+def _laid(design: Design, load: Load, to: Corner) -> Laid:
+    if load.source is None:
+        return block_edits.paste(design, load.clip, to=to, columns=chart_offsets)
+    lay = block_edits.copy if load.is_copy else block_edits.move
+    return lay(design, load.source, to=to, columns=chart_offsets)
 
 
 def block_between(grid: ChartGrid, anchor: Cell, cell: Cell) -> Block | None:

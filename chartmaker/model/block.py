@@ -7,6 +7,7 @@ repeat begins there. In a band of one count they are its stitches; in a shaped o
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from functools import lru_cache
 
 from chartmaker.model.band import Band
 from chartmaker.model.clip import GAP, GAPS, Clip
@@ -84,8 +85,9 @@ def level(rounds: tuple[Round, ...]) -> tuple[int, ...]:
     return (0,) * len(rounds)
 
 
+@lru_cache(maxsize=8)
 def drawing_of(band: Band, columns: ColumnRule = level) -> Drawing:
-    """Give a band as its chart shows it."""
+    """Give a band as its chart shows it; the last few are kept, since every step of an edit asks for the same."""
     offsets = columns(band.rounds)
     width = max(offset + len(line) for offset, line in zip(offsets, band.rounds, strict=True))
     lines = tuple(

@@ -183,6 +183,20 @@ def test_a_drag_inside_the_block_moves_it_with_ground_where_it_was_and_the_block
     assert is_one_step(window, MOVED)
 
 
+def test_the_pointer_tells_whether_a_press_would_mark_or_take_up(window):
+    canvas, port = window.chart.canvas, window.chart.canvas.viewport()
+    select_join(window)
+    QTest.mouseMove(port, point(canvas, (2, 3)))
+    assert port.cursor().shape() == Qt.CursorShape.CrossCursor
+    QTest.mouseMove(port, point(canvas, (1, -2)))
+    assert port.cursor().shape() == Qt.CursorShape.OpenHandCursor
+    QTest.mousePress(port, LEFT, NONE, point(canvas, (1, -2)))
+    assert port.cursor().shape() == Qt.CursorShape.ClosedHandCursor
+    QTest.mouseRelease(port, LEFT, NONE, point(canvas, (1, -2)))
+    press(window, "D")
+    assert port.cursor().shape() == Qt.CursorShape.CrossCursor
+
+
 def test_a_block_is_taken_hold_of_in_a_neighbour_too(window):
     select_join(window)
     drag(window.chart.canvas, (0, -1), (0, -2))
