@@ -9,7 +9,7 @@ from PySide6.QtGui import QGuiApplication, QPainter
 
 from chartmaker.app.block_outline import paint_block
 from chartmaker.app.block_tool import BlockTool
-from chartmaker.app.block_words import block_words, left_out_words
+from chartmaker.app.block_words import block_words
 from chartmaker.app.chosen_rounds import rows_of_band
 from chartmaker.app.words import tr
 from chartmaker.knit.outline import chart_offsets
@@ -33,8 +33,6 @@ class BlockDesk(QObject):
 
     changed = Signal()
     """Something else is selected, or nothing."""
-    told = Signal(str)
-    """What came out otherwise than asked for, as a sentence."""
 
     def __init__(self, canvas: ChartCanvas) -> None:
         super().__init__(canvas)
@@ -163,7 +161,10 @@ class BlockDesk(QObject):
         self.document.do(laid.edit)
         self.show()
         if laid.left_out:
-            self.told.emit(left_out_words(laid.left_out))
+            from chartmaker.app.stamps import left_out_words
+
+            rounds = laid.left_out + laid.block.height
+            self.canvas.told.emit(left_out_words(laid.left_out, rounds, is_done=True))
 
     # --- upkeep
 

@@ -22,10 +22,3 @@ def block_words(block: Block, repeat: int, *, is_level: bool = True) -> str:
     if block.reach_over_join(repeat):
         return tr("{0} × {1}, from {2} across the join").format(across, up, start)
     return tr("{0} × {1}, from {2}").format(across, up, start)
-
-
-def left_out_words(rounds: int) -> str:
-    """Tell how many rounds found none in the band to lie on."""
-    if rounds == 1:
-        return tr("The band ends there: 1 round was left out")
-    return tr("The band ends there: {0} rounds were left out").format(rounds)

@@ -33,8 +33,9 @@ def stitch_words(canvas: ChartCanvas, cell: tuple[int, int]) -> str:
 
 
 def spoken_words(canvas: ChartCanvas) -> str:
-    """Tell the same of the stitch at the cursor, with stops where a voice should pause."""
-    return stitch_words(canvas, canvas.current).replace(BETWEEN, ", ")
+    """Tell the same of the stitch at the cursor, and what is selected, with stops where a voice should pause."""
+    words, selected = stitch_words(canvas, canvas.current).replace(BETWEEN, ", "), canvas.blocks.words
+    return tr("{0}; selected: {1}").format(words, selected) if selected else words
 
 
 def _parts(canvas: ChartCanvas, row: int, spot: Spot) -> list[str]:

@@ -12,16 +12,13 @@ if TYPE_CHECKING:
 
     from chartmaker.app.block_desk import BlockDesk
 
-TOLD_MS = 8000
-
 
 class SelectionLabel(QLabel):
-    """Stands at the right of a status bar, where messages leave it, and tells there what the desk tells."""
+    """Stands at the right of a status bar, where messages leave it."""
 
     def __init__(self, desk: BlockDesk, bar: QStatusBar) -> None:
         super().__init__()
         self.setTextFormat(Qt.TextFormat.PlainText)
-        self.setContentsMargins(8, 0, 8, 0)
+        self.setContentsMargins(16, 0, 8, 0)
         bar.addPermanentWidget(self)
         desk.changed.connect(lambda: self.setText(desk.words))
-        desk.told.connect(lambda text: bar.showMessage(text, TOLD_MS))

@@ -19,7 +19,8 @@ class SpokenCell(QObject):
     def __init__(self, canvas: ChartCanvas) -> None:
         super().__init__(canvas)
         self._canvas = canvas
-        for signal in (canvas.cursor_moved, canvas.document.appraised, canvas.document.replaced):
+        document = canvas.document
+        for signal in (canvas.cursor_moved, canvas.blocks.changed, document.appraised, document.replaced):
             signal.connect(self.tell)
         self.tell()
 

@@ -96,6 +96,15 @@ def test_a_drag_over_the_join_selects_what_it_passed_and_says_so(window):
     assert "3 stitches × 2 rounds, from stitch 7 across the join" in foot(window)
 
 
+def test_what_is_selected_is_spoken_with_the_stitch_at_the_cursor(window):
+    canvas = window.chart.canvas
+    canvas.go_to(0, 6)
+    press(window, "Shift+Left")
+    assert canvas.accessibleDescription().endswith("; selected: 2 stitches × 1 round, from stitch 7")
+    press(window, "Escape")
+    assert "selected" not in canvas.accessibleDescription()
+
+
 @pytest.mark.parametrize(
     "cells", [((0, 6), (1, 8)), ((1, 8), (0, 6)), ((1, 6), (0, 8)), ((0, -2), (1, 0)), ((1, 0), (0, -2))]
 )
@@ -372,7 +381,7 @@ def test_a_floating_piece_is_dropped(window, way):
 def test_rounds_that_find_no_room_are_left_out_and_told(window):
     select_join(window)
     press(window, "Ctrl+C", "Escape", "Up", "Up", "Up", "Ctrl+V", "Return")
-    assert window.statusBar().currentMessage() == "The band ends there: 1 round was left out"
+    assert window.statusBar().currentMessage() == ("1 of its 2 rounds is past the top of the band and was left out.")
     assert window.document.stack.count() == 1
 
 
