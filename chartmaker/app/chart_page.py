@@ -38,7 +38,7 @@ if TYPE_CHECKING:
     from chartmaker.app.open_design import OpenDesign
     from chartmaker.checks.finding import Place
 
-SIDE_WIDTH = 236
+SIDE_WIDTH = 256
 
 
 class ChartPage(QWidget):

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtGui import QUndoCommand
 
-from chartmaker.app.words import tr
+from chartmaker.app.told import told
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -18,7 +18,7 @@ class EditCommand(QUndoCommand):
     """Applies an edit when it is pushed or redone, and its inverse when it is undone."""
 
     def __init__(self, edit: Edit, apply: Callable[[Edit], None]) -> None:
-        super().__init__(tr(edit.text))
+        super().__init__(told(edit.text))
         self._edit = edit
         self._apply = apply
         self.is_compact = False

@@ -11,6 +11,7 @@ from PySide6.QtCore import QObject, QSettings, Qt, QTimer, Signal
 
 from chartmaker.app.disk_changes import DiskChanges
 from chartmaker.app.recent_files import forget, recent_files, remember
+from chartmaker.app.told import told
 from chartmaker.app.words import tr
 from chartmaker.files.problems import UserProblem
 
@@ -304,7 +305,7 @@ class Filing(QObject):
     def tell(self, error: BaseException) -> None:
         """Tell what went wrong, in a sentence for the user's own problems and for faults of the program alike."""
         if isinstance(error, UserProblem):
-            self.questions.tell(str(error))
+            self.questions.tell(told(str(error)))
         elif isinstance(error, OSError):
             self.questions.tell(f"{error.filename or tr('the file')}: {error.strerror or error}.")
         else:

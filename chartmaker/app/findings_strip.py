@@ -19,14 +19,15 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from chartmaker.app.told import told
 from chartmaker.app.words import plain_tip, tr
 from chartmaker.checks.finding import SEVERITIES, Finding
 
 if TYPE_CHECKING:
     from chartmaker.app.open_design import OpenDesign
 
-HEIGHT = 136
-"""At first; the line above it can be dragged."""
+LEAST_HEIGHT, HEIGHT = 96, 136
+"""At first, by how much there is to tell; the line above it can be dragged."""
 WIDEST_PLACE = 230
 """A place told at greater length, in window units, is cut short, so that the message keeps its room."""
 COUNT_WORDS = {"stop": ("stop", "stops"), "warn": ("warning", "warnings"), "note": ("note", "notes")}
@@ -67,8 +68,14 @@ class FindingsStrip(QWidget):
             self.mend.hide()
 
     def sizeHint(self) -> QSize:
-        """Ask for the counts and a few lines."""
-        return QSize(600, HEIGHT)
+        """Ask for the counts and a few lines, for less where there is little to tell."""
+        return QSize(600, self.wanted_height)
+
+    @property
+    def wanted_height(self) -> int:
+        """How high it is at first: as many lines as there are findings, but room for what would mend one."""
+        lines = len(self._findings) * (self.list.sizeHintForRow(0) + 1) if self._findings else 0
+        return min(HEIGHT, max(LEAST_HEIGHT, self.counts.sizeHint().height() + 12 + lines))
 
     def refresh(self, *, is_anew: bool = False) -> None:
         """Follow the appraisal; the chosen finding stays chosen where it is still there.
@@ -85,11 +92,11 @@ class FindingsStrip(QWidget):
         self.list.clear()
         icons = {severity: severity_icon(severity, self.palette()) for severity in SEVERITIES}
         for finding in findings:
-            place = self.fontMetrics().elidedText(finding.place.text, Qt.TextElideMode.ElideRight, WIDEST_PLACE)
-            item = QTreeWidgetItem([tr(finding.severity), place, finding.message])
+            place = self.fontMetrics().elidedText(told(finding.place.text), Qt.TextElideMode.ElideRight, WIDEST_PLACE)
+            item = QTreeWidgetItem([tr(finding.severity), place, told(finding.message)])
             item.setIcon(0, icons[finding.severity])
             for column in range(3):
-                item.setToolTip(column, plain_tip(f"{finding.place.text}: {finding.message}"))
+                item.setToolTip(column, plain_tip(f"{told(finding.place.text)}: {told(finding.message)}"))
             self.list.addTopLevelItem(item)
         self.list.blockSignals(False)
         if chosen in findings:
@@ -198,7 +205,7 @@ class FindingsStrip(QWidget):
         hint = tr("A click leads to the place of a finding; what would mend it stands here.")
         if not self._findings:
             hint = tr("Nothing noticed.")
-        self.remedy.setText(hint if finding is None else sentence(finding.remedy))
+        self.remedy.setText(hint if finding is None else sentence(told(finding.remedy)))
         self.remedy.setToolTip(plain_tip(self.remedy.text()))
         has_lot = finding is not None and finding.remedy_lot is not None
         self.mend.setVisible(has_lot)

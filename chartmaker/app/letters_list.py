@@ -28,7 +28,7 @@ class LotBox(QComboBox):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setIconSize(QSize(26, 16))
+        self.setIconSize(QSize(20, 16))
         self.setMinimumContentsLength(8)
         self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
@@ -106,8 +106,8 @@ class LettersList(QScrollArea):
         self._boxes = {}
         inside = QWidget()
         form = QFormLayout(inside)
-        form.setContentsMargins(8, 4, 8, 8)
-        form.setHorizontalSpacing(8)
+        form.setContentsMargins(8, 4, 6, 8)
+        form.setHorizontalSpacing(6)
         form.setVerticalSpacing(4)
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
         for letter in letters:

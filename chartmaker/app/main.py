@@ -9,13 +9,14 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QLibraryInfo, QLocale, QSettings, QTimer, QTranslator
+from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QSettings, QTimer, QTranslator
 from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
 from chartmaker.app.icons import drawing
 from chartmaker.app.open_design import OpenDesign
 from chartmaker.app.window import Window
+from chartmaker.files.assets import assets_folder
 from chartmaker.files.problems import UserProblem
 from chartmaker.files.state_folder import state_folder
 
@@ -35,9 +36,7 @@ def run(design_path: Path | None) -> int:
     application = QApplication.instance() or QApplication(sys.argv[:1])
     application.setApplicationName("Chartmaker")
     application.setOrganizationName("Chartmaker")
-    translator = QTranslator(application)
-    if translator.load(QLocale(), "qtbase", "_", QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)):
-        application.installTranslator(translator)
+    install_translations(application)
     problem: UserProblem | None = None
     try:
         state = kept_state()
@@ -49,6 +48,17 @@ def run(design_path: Path | None) -> int:
     sys.excepthook = FaultTeller(window)
     window.chart_came.connect(gc.enable)
     return application.exec()
+
+
+def install_translations(application: QCoreApplication) -> None:
+    """Let Qt's own words, and ours where they are translated, be those of the system's language."""
+    for name, folder in (
+        ("qtbase", QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)),
+        ("chartmaker", str(assets_folder() / "translations")),
+    ):
+        translator = QTranslator(application)
+        if translator.load(QLocale(), name, "_", folder):
+            application.installTranslator(translator)
 
 
 def open_window(settings: QSettings, design_path: Path | None = None, state: Path | None = None) -> Window:

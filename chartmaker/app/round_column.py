@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPointF, QRect, QRectF, Qt, Signal
-from PySide6.QtGui import QAction, QContextMenuEvent, QPainter, QPaintEvent, QPalette, QWheelEvent
+from PySide6.QtGui import QAction, QContextMenuEvent, QFontMetricsF, QPainter, QPaintEvent, QPalette, QWheelEvent
 from PySide6.QtWidgets import QWidget
 
 from chartmaker.app.chart_frame import TOP
@@ -18,6 +18,8 @@ if TYPE_CHECKING:
 
 OVERLAP = 10
 """How far, in window units, an entry may reach beyond its row."""
+NARROWEST_HEADING = 72
+"""A heading is set narrower by so much at the most, in per cent of its usual width."""
 LOWEST_TEXT = 12
 """Rows lower than this, in window units, carry no text."""
 
@@ -96,7 +98,7 @@ class RoundColumn(QWidget):
         painter = QPainter(self)
         painter.setPen(self.palette().color(QPalette.ColorRole.WindowText))
         for text, left, width in self.headings:
-            painter.drawText(QRectF(left, 0, width, TOP), Qt.AlignmentFlag.AlignCenter, text)
+            write_heading(painter, text, QRectF(left, 0, width, TOP))
         self._frame_now = frame = self.canvas.frame
         painter.setClipRect(QRectF(0, TOP, self.width(), frame.area.height()))
         rows = [row for row in frame.rows_in_sight() if self._is_asked_for(row, event)]
@@ -122,3 +124,16 @@ class RoundColumn(QWidget):
         menu = row_menu(self, self.row_actions)
         self.menu_opened.emit(menu)
         menu.popup(event.globalPos())
+
+
+def write_heading(painter: QPainter, text: str, box: QRectF) -> None:
+    """Write a heading in the middle of its column, narrower where it is too long for it, and cut short at worst."""
+    painter.save()
+    needed = QFontMetricsF(painter.font()).horizontalAdvance(text)
+    if needed > box.width():
+        font = painter.font()
+        font.setStretch(max(NARROWEST_HEADING, int(100 * box.width() / needed)))
+        painter.setFont(font)
+        text = QFontMetricsF(font).elidedText(text, Qt.TextElideMode.ElideRight, box.width())
+    painter.drawText(box, Qt.AlignmentFlag.AlignCenter, text)
+    painter.restore()

@@ -29,7 +29,7 @@ from chartmaker.app.words import tr
 if TYPE_CHECKING:
     from PySide6.QtGui import QPaintEvent
 
-SIDE_WIDTH, LADDER_HEIGHT, LETTERS_HEIGHT = 236, 300, 220
+SIDE_WIDTH, LADDER_HEIGHT, LETTERS_HEIGHT = 256, 300, 220
 SHADING_WIDTH, LEDGER_WIDTH = 100, 276
 """As the chart page and its columns have them, which load too much to be asked; a test holds the two together."""
 

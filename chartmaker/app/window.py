@@ -29,13 +29,14 @@ from chartmaker.app.autosave import Autosave
 from chartmaker.app.background import Background
 from chartmaker.app.colourway_box import ColourwayBox
 from chartmaker.app.filing import Filing
-from chartmaker.app.findings_strip import HEIGHT, FindingsStrip, sentence
+from chartmaker.app.findings_strip import FindingsStrip, sentence
 from chartmaker.app.left_work import LeftWorkOffer
 from chartmaker.app.own_file import OwnFile
 from chartmaker.app.page_frame import PageFrame
 from chartmaker.app.questions import Questions
 from chartmaker.app.seeing import keep_seeing, kept_seeing
 from chartmaker.app.selection_label import SelectionLabel
+from chartmaker.app.told import told
 from chartmaker.app.views import view_named
 from chartmaker.app.waiting_page import WaitingPage
 from chartmaker.app.words import plain_tip, tr
@@ -152,6 +153,7 @@ class Window(QMainWindow):
         self._stack.addWidget(chart)
         self._stack.setCurrentWidget(chart)
         self._waiting.deleteLater()
+        self._fold_findings(is_folded=False)
         if had_keys:
             chart.canvas.setFocus()
         self.chart_came.emit()
@@ -200,7 +202,7 @@ class Window(QMainWindow):
 
         if name == "hat":
             page = hat_page.HatPage(self.document)
-            page.refused.connect(lambda text: self.statusBar().showMessage(text, 8000))
+            page.refused.connect(lambda text: self.statusBar().showMessage(told(text), 8000))
             return page
         kinds = {"lots": lots_page.LotsPage, "yarn": yarn_page.YarnPage, "baths": baths_page.BathsPage}
         return kinds[name](self.document)
@@ -339,7 +341,7 @@ class Window(QMainWindow):
     def _fold_findings(self, is_folded: bool) -> None:  # noqa: FBT001 - the signal's own signature
         line = self.findings.minimumSizeHint().height()
         total = sum(self._split.sizes())
-        lower = line if is_folded else HEIGHT
+        lower = line if is_folded else self.findings.wanted_height
         self.findings.setMaximumHeight(line if is_folded else 16_777_215)
         self._split.setSizes([total - lower, lower])
 

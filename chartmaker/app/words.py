@@ -5,7 +5,7 @@ from PySide6.QtCore import QCoreApplication
 
 def tr(text: str) -> str:
     """Give a text in the language of the window; English where nothing else is installed."""
-    return QCoreApplication.translate("chartmaker", text)
+    return QCoreApplication.translate("chartmaker", text) if text else ""
 
 
 def plain(text: str) -> str:

@@ -22,7 +22,7 @@ def end():
         "has_chart": window.has_chart,
         "title": window.windowTitle(),
         "collects": gc.isenabled(),
-        "colours": len({{window.grab().toImage().pixelColor(x, 300).name() for x in range(270, 740)}}),
+        "colours": len({{window.grab().toImage().pixelColor(x, 300).name() for x in range(290, 740)}}),
     }}
     print(json.dumps(told), flush=True)
     os._exit(0)

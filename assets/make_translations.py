@@ -1,0 +1,207 @@
+"""Gathers every text that a translator is given: `python assets/make_translations.py`, from the repository's root.
+
+Writes `assets/translations/chartmaker.ts`, the template of all languages, for Qt's tools, and `sentences.txt`, the
+sentences of the layers below the window, with {0}, {1} … where they take something in, which the window knows them by.
+A translation is `chartmaker_<language>.ts` made from the template; `pyside6-lrelease` makes the `.qm` that is loaded.
+"""
+
+from __future__ import annotations
+
+import ast
+import re
+from pathlib import Path
+from typing import TYPE_CHECKING
+from xml.sax.saxutils import escape
+
+if TYPE_CHECKING:
+    from collections.abc import Callable, Iterator
+
+ROOT = Path(__file__).resolve().parent.parent
+FOLDER = ROOT / "assets" / "translations"
+TEMPLATE, SENTENCES = FOLDER / "chartmaker.ts", FOLDER / "sentences.txt"
+CONTEXT = "chartmaker"
+FEWEST_LETTERS, MANY_LETTERS = 4, 9
+"""A sentence with fewer letters of its own, the larger where it begins with what it takes in, could be anything."""
+EDITS_OF_THE_WINDOW = ("app/*_edits.py", "app/strokes.py", "app/stamps.py", "app/colourway_box.py", "app/hat_fields.py")
+
+
+def main() -> None:
+    """Write both files anew."""
+    FOLDER.mkdir(exist_ok=True)
+    TEMPLATE.write_text(template(), encoding="utf-8")
+    SENTENCES.write_text("".join(f"{text!r}\n" for text in sentences()), encoding="utf-8")
+
+
+def template() -> str:
+    """Give the template: every text once, in alphabetical order."""
+    texts = sorted({*spoken_literally(), *spoken_from_tables(), *sentences()})
+    messages = "".join(
+        f"    <message>\n        <source>{escape(text)}</source>\n"
+        '        <translation type="unfinished"></translation>\n    </message>\n'
+        for text in texts
+    )
+    return (
+        '<?xml version="1.0" encoding="utf-8"?>\n<!DOCTYPE TS>\n<TS version="2.1" sourcelanguage="en">\n'
+        f"<context>\n    <name>{CONTEXT}</name>\n{messages}</context>\n</TS>\n"
+    )
+
+
+# --- what the window says
+
+
+def calls_of_tr() -> Iterator[tuple[Path, ast.expr]]:
+    """Give the argument of every `tr(...)` in the window's modules."""
+    for path in sorted((ROOT / "chartmaker" / "app").glob("*.py")):
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            if isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id == "tr":
+                yield path, node.args[0]
+
+
+def spoken_literally() -> set[str]:
+    """Give the texts that stand in a `tr(...)` as they are, also as the two ends of a choice."""
+    return {text for _, argument in calls_of_tr() for text in _literals(argument)}
+
+
+def _literals(node: ast.expr) -> Iterator[str]:
+    if isinstance(node, ast.Constant) and isinstance(node.value, str):
+        yield node.value
+    elif isinstance(node, ast.IfExp):
+        yield from _literals(node.body)
+        yield from _literals(node.orelse)
+
+
+def not_literal() -> dict[str, str]:
+    """Give what else stands in a `tr(...)`, as written, with the module where it does."""
+    return {ast.unparse(node): path.name for path, node in calls_of_tr() if not [*_literals(node)]}
+
+
+def tables() -> dict[str, Callable[[], Iterator[str]]]:
+    """Give, for each thing that is no literal in a `tr(...)`, the texts that it may be."""
+    from chartmaker.app import chart_words, control_keys, findings_strip, hat_fields, motif_shelf, strokes, views
+    from chartmaker.app.action import MENUS
+    from chartmaker.app.actions import ACTIONS
+    from chartmaker.app.motif_actions import ON_THE_SHELF
+    from chartmaker.checks.finding import SEVERITIES
+    from chartmaker.model.palette import STATES
+    from chartmaker.sheets.cautions import DEFERS, GENERAL, PARTICULAR
+
+    fields = [field for _, group in hat_fields.GROUPS for field in group]
+    keys = control_keys.CONTROL_KEYS
+    grades = ("clear", "soft", "lost", "plain")
+    return {
+        "action.text": lambda: (action.text for action in ACTIONS),
+        "MENUS[action.menu]": lambda: iter(MENUS.values()),
+        "name": lambda: iter(MENUS.values()),
+        "words": lambda: (words for _, words in ON_THE_SHELF),
+        "entry.where": lambda: (entry.where for entry in keys),
+        "entry.what": lambda: (entry.what for entry in keys),
+        "entry.keys": lambda: (entry.keys for entry in keys),
+        "entry.grade": lambda: iter(grades),
+        "bow.pair.grade": lambda: iter(grades),
+        "finding.severity": lambda: iter(SEVERITIES),
+        "one if count == 1 else many": lambda: (w for pair in findings_strip.COUNT_WORDS.values() for w in pair),
+        "field.label": lambda: (field.label for field in fields),
+        "field.hint": lambda: (field.hint for field in fields if field.hint),
+        "field.unit": lambda: (field.unit for field in fields if field.unit),
+        "choice": lambda: (choice for field in fields if len(field.choices) < 26 for choice in field.choices),
+        "value": lambda: iter(()),  # one of the choices above
+        "title": lambda: (title for title, _ in hat_fields.GROUPS),
+        "FAMILY_WORDS[name]": lambda: iter(motif_shelf.FAMILY_WORDS.values()),
+        "FAMILY_WORDS[motif.family]": lambda: iter(motif_shelf.FAMILY_WORDS.values()),
+        "SHAPING_WORDS[shaping]": lambda: iter(chart_words.SHAPING_WORDS.values()),
+        "PART_WORDS[Part(line.cells[spot.stitch])]": lambda: iter(strokes.PART_WORDS.values()),
+        "view.words": lambda: (view.words for view in views.VIEWS),
+        "bath.state": lambda: iter(STATES),
+        "source": lambda: iter(sentences()),
+        "DEFERS": lambda: iter((DEFERS,)),
+        "caution.text": lambda: (caution.text for caution in (*GENERAL, *PARTICULAR)),
+    }
+
+
+def spoken_from_tables() -> set[str]:
+    """Give the texts of all tables."""
+    return {text for give in tables().values() for text in give()}
+
+
+# --- what the layers below say
+
+
+def sentences() -> tuple[str, ...]:
+    """Give the sentences of edits, refusals and findings, those with most letters of their own first."""
+    found = set()
+    for pattern in ("model/*.py", "checks/*.py", "files/*.py", *EDITS_OF_THE_WINDOW):
+        for path in sorted((ROOT / "chartmaker").glob(pattern)):
+            for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+                found.update(text for part in _said_by(node) for text in templates_of(part))
+    kept = filter(_is_known_by_its_words, found)
+    return tuple(sorted(kept, key=lambda text: (-len(_own_letters(text)), text)))
+
+
+def _said_by(node: ast.AST) -> Iterator[ast.expr]:
+    """Give the texts of an exception that is raised, a keyword or a name for what is told, and an edit's own text."""
+    if isinstance(node, ast.Raise) and isinstance(node.exc, ast.Call):
+        yield from _texts([*node.exc.args, *(keyword.value for keyword in node.exc.keywords)])
+    elif isinstance(node, ast.Call):
+        yield from _texts([word.value for word in node.keywords if word.arg in ("text", "message", "remedy")])
+        name = node.func.id if isinstance(node.func, ast.Name) else ""
+        if name.startswith(("_", "with_", "Replace", "_told")) and node.args:
+            yield from _texts(node.args[-1:])
+    elif (
+        isinstance(node, ast.Assign) and any(isinstance(at, ast.Name) and at.id == "text" for at in node.targets)
+    ) or (
+        isinstance(node, ast.Return) and node.value is not None and isinstance(node.value, ast.JoinedStr | ast.IfExp)
+    ):
+        yield from _texts([node.value])
+
+
+def _texts(nodes: list[ast.expr]) -> Iterator[ast.expr]:
+    for node in nodes:
+        if isinstance(node, ast.IfExp):
+            yield from _texts([node.body, node.orelse])
+        elif isinstance(node, ast.JoinedStr) or (isinstance(node, ast.Constant) and isinstance(node.value, str)):
+            yield node
+
+
+def templates_of(node: ast.expr) -> list[str]:
+    """Write a text with {0}, {1} … in the place of what it takes in; words of a closed list stand in it themselves."""
+    written, count = [""], 0
+    for part in node.values if isinstance(node, ast.JoinedStr) else [node]:
+        if isinstance(part, ast.Constant):
+            ends = [str(part.value).replace("{", "{{").replace("}", "}}")]
+        else:
+            ends = _closed_words(part.value if isinstance(part, ast.FormattedValue) else part)
+            if not ends:
+                ends = [f"{{{count}}}"]
+                count += 1
+        written = [start + end for start in written for end in ends]
+    return written
+
+
+def _closed_words(node: ast.expr) -> list[str]:
+    """Give the words that an expression chooses among, where they are known here; else none."""
+    from chartmaker.app import hat_fields, strokes
+
+    lists = {
+        "PART_WORDS[part]": list(strokes.PART_WORDS.values()),
+        "self.label": [field.label for _, group in hat_fields.GROUPS for field in group],
+        "what": ["Insert", "Duplicate", "Delete", "Move"],
+    }
+    return lists.get(ast.unparse(node), [*_literals(node)] if isinstance(node, ast.IfExp) else [])
+
+
+def _is_known_by_its_words(text: str) -> bool:
+    """Tell whether a text has words enough of its own, at its start or in all, to be known by them."""
+    own = len(_own_letters(text))
+    return (
+        " " in text
+        and "}{" not in text
+        and (own >= MANY_LETTERS or (own >= FEWEST_LETTERS and not text.startswith("{")))
+    )
+
+
+def _own_letters(text: str) -> str:
+    return "".join(re.findall(r"[A-Za-z]", re.sub(r"\{\d+\}", "", text)))
+
+
+if __name__ == "__main__":
+    main()

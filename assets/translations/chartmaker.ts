@@ -1,0 +1,3492 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" sourcelanguage="en">
+<context>
+    <name>chartmaker</name>
+    <message>
+        <source> %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> m in 100 g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> × 7 rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>! In {0} of {1} rounds two parts would be one letter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>! eats {0} stitches, the round below has {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>! more than two letters in {0} of {1} rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>! shaped, though only the cast-on lies below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>! {0}
+! over the limit of {1} cm in {2} of {3} rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;About Chartmaker</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Across the room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Add a letter to the round…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Bands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Baths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Cancel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Choose all rounds of the band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Delete the band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Delete the round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Discard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Draw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Earlier copies…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Fill it and cut off what juts out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Fit the whole chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Flip left and right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Give the lot that mends it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Grey value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Ground</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Halve the repeat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Hat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Invert: light is figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Invert: the words are ground</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Join with the band above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Keep on the shelf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Knit two together (k2tog)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Knitted surface</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Lots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Make one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Mirror upwards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Motifs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;New</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Next finding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Open a picture…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Paste</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Pick the part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Previous finding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Repeat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Restore</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Shade</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Shading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Shift one stitch to the left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Show or hide the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Slip, slip, knit (ssk)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Split the band below this round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Stamp the motif</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Stitches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Take unused letters off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Third</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Whole picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Widen the repeat at the left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Yarn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, for {0} g short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, three strands at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, to stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, value {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>-copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 column</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 of its {0} rounds is past the top of the band and {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 stitch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; did you mean {0}?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>= {0} stitches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>? a shade is not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A &amp;typeface, any script</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A PNG or JPEG picture; it can be dropped here too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A band of its own above the one at the cursor, in the letters shown here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A block selected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A click leads to the place of a finding; what would mend it stands here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A copy of {0} opens as an unsaved change; the file stays as it is until you save.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A letter idle for longer is cut and joined anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A stitch takes {0} cm of yarn ({1} to {2}), by {3}. Metres and grams run from low to high; planned is the high end and {4} % in reserve; other is cast-on, tails, strands carried up, finish and trims.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A to Z</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About Chartmaker</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Acids irritate the eyes. Add the acid to the water, never the water to it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Across the room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a band &amp;above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a band &amp;below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All families</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All files</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Allowances</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alt and up or down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Aluminium salts: aluminium sulphate causes serious eye damage (H318).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Any repeat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Anything worth keeping with the design</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arrows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As it will be knitted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask your local authority how spent liquor is disposed of; none goes into a pond, a ditch or a canal.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back of the &amp;work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back of the work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Band above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bar of {0} cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bath cards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Baths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Baths to run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin with the last letter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Below this difference in L* a pair is lost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Borders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By lam&amp;plight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By lamplight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>C&amp;entred double decrease</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carry the letter one round on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change carry up at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change cast-on letter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change cast-on method</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change clear from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change each tail</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change ease</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change finishing letter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change finishing method</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change grist</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change how often the repeat goes round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change longest float</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change reserve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change rounds in 10 cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change shape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change slack of floats</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change soft from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change stitches in 10 cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change texture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change title</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chart tools</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chartmaker</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chartmaker {0}
+
+From measured dye lots and a chart to a stranded hat that reads, fits and has yarn enough.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a run of rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose the &amp;letter here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose the letter from a menu</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cl&amp;ear to ground</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clear a block</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click a chip to choose its letter, drag it up or down to fill.
+Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click or Enter; Escape or right button</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click or press Enter to hold a motif, then stamp it on the chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colour &amp;vision: protan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colour vision: &amp;deutan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colour vision: deutan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colour vision: protan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colour vision: t&amp;ritan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colour vision: tritan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colourway</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colourway in use</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copper: its salts are very toxic to water life, with lasting effects (H410). Let none reach a drain.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy a block</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counts that divide the {0} stitches of the band at the cursor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counts that go round the hat a whole number of times</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crosses and lozenges</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crown wedges</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl and wheel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cu&amp;t</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>D&amp;uplicate the band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>D&amp;uplicate the round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete {0} rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Designs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Difference in L*, CIE 1976; 20 is two Munsell value steps. Common practice, no source.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Distance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Distance to the hat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dit&amp;her: scatter the stitches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Divides the repeat of {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Divides the round of {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Doubl&amp;e the repeat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Double the repeat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Down; Enter or Space</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drag it; Ctrl and drag it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drag the frame's corners or edges, or all of it; a double click frames the whole picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drag, or Shift and arrows; Escape or a click beside it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw at the cursor; begin and end a line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw ground</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw ground, or make a stitch plain, with the mouse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw out the bar that tells the screen's scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw third</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw this bar to {0} cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawing {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drop a drag of a chip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drop the gesture, or the choice of rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Duplicate band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Duplicate round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Duplicate {0} rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Earlier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Earlier copies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter, arrows, Enter; Escape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter; Escape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Escape, or a double click</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Export a picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Export p&amp;icture…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Eye to screen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Family of motifs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fi&amp;ndings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fig&amp;ure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill &amp;down to the band's end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill &amp;up to the band's end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find a motif</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Findings: none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Findings: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Findings: …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flip left and right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flip upside &amp;down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flip upside down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flo&amp;ats drawn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For shades between: diffusion after Floyd and Steinberg: truer from afar, with more and shorter floats</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gather only what a person qualified to know it has identified, with the owner's leave and within local law; some dye plants and fungi are poisonous, some are protected.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gauge and yarn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give this up; nothing is written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give {0} the lot {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give {0} to draw with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go back to the chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go from the words on to the motifs; hold the one there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go to the first or the last stitch of the repeat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grey value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ground at the &amp;cursor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Halve the repeat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Height of the frame, in pixels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold a ruler to the screen, and draw the bar's right end to {0} cm, or use the left and right keys.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold it as a stamp: its parts alone, in the letters of the rounds it is set down on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Home, End</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it was run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many times the repeat goes round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many times their size the letters are worked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How the chart is seen; each view has the key beside it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Insert a round &amp;above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Insert a round &amp;below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Insert round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Insert {0} rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Into the pot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Iron: ferrous sulphate is harmful if swallowed and irritates the skin (H302, H315); small children are in the greatest danger. Keep a pot for iron alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Join bands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep children and pets away until everything is rinsed, labelled and put away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep mine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Knit and purl from stitch 1, such as kkpp; empty is knit all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Knit plai&amp;n</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Knitted surface</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lattices</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay in {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay it in as a new &amp;band above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ledger of the rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left and right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left edge of the frame, in pixels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let the rounds follow from the stitches, so that nothing is cut off or added</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letter of the figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letter of the ground</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letters and lots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letters and their lots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letters drawn &amp;stitch by stitch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letters in their order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letters of the &amp;design, by shade</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letters stand here at the height of their value once they have lots with readings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letters that take part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letters whose shade is known; each round takes the two that suit it best</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letters, the lowest round's first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Level of value that divides figure from ground, L*</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Level, L*</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>List of findings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loads</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lot of letter {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make {0} {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark a block; drop it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Menu, or right button on a round number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mi&amp;rror downwards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mirror the shading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Motifs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move a block</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move a letter in its row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move among the chips</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move band down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move band up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move the band d&amp;own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move the band u&amp;p</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move the block; copy it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move the cursor by a stitch or a round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move the cursor by ten rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move the letter towards the highest round (Alt+Down)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move the letter towards the lowest round (Alt+Up)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move the round d&amp;own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move the round u&amp;p</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move {0} rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name of the band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name of the pattern</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Narrow the repeat at the &amp;left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Narrow the repeat at the r&amp;ight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Narrow the repeat at the {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Negative is smaller than the head, which a stranded hat needs to stay on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never mix bleach or ammonia into a bath, and never mix baths that hold iron or copper.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New &amp;band above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New cap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No bath can be planned.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No lots yet. Open a palette from the File menu to choose from its lots.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No picture yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is drawn from across the room: a double click or Escape goes back to the chart.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is short: no bath is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing noticed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing opened yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One thing at a time: something is still being made. Stop it, or wait.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only motifs whose repeat divides the band's repeat, or its whole round, or any</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open &amp;palette…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open &amp;recent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a design</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a palette</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a picture, or drop one here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Otherwise all of the picture shows, with white beside it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Otherwise ground is put beside the words, so that the repeat goes round the hat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Otsu's method: the level with the largest variance between the two sides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PNG</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PNG or JPEG</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page Up, Page Down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Palettes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paper:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pattern from &amp;words…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pattern from a &amp;picture…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pattern from a picture or words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Peeries</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Picture with the part that counts framed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pictures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pots, spoons, scales and thermometers that dye never touch food again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Preview of the pattern</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prin&amp;t to PDF…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print to PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Printing {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Re&amp;name the band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rename band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Repeat a block across the band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Repeat across the &amp;band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reset</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reverse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right button</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right button or Menu</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Round {0} of {1}, {2} stitches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Round {0}, {1}: {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rounds for each letter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rounds of the pattern</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rounds of the words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>S&amp;ave the selection as a motif…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>S&amp;nap to the repeat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>S&amp;wap ground and figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save &amp;as…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save as a motif</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save it among your own motifs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save mine as…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the design</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scroll the chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seen through: stitches keep their columns. The ground is carried above, the figure below. Heavy black edges: longer than {0} cm. White tie: catch it there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Select &amp;all of the band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Select a &amp;block</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set down what was pasted; drop it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set how many &amp;times it goes round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set the &amp;repeat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set the letter of a chip, in all rounds chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set the te&amp;xture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Settings of the hat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Severity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shade</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shade in &amp;steps…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shade in steps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shade with {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shading of the rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shift &amp;one round up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shift and up or down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shift and up or down, or drag over round numbers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shift o&amp;ne round down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shift one stitch to the ri&amp;ght</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shift within the block</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Short without a bath to plan from: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show or hide the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show or hide the list of findings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show the s&amp;helf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Side at which the repeat is widened or narrowed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Snap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something else has changed {0} since it was opened or saved here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Space or Enter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Space or Enter; Escape or right button</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Space ticks a letter; drag it, or press Alt with up or down, to move it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Split band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sta&amp;mp it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stamp the motif that is held; put it down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stamp {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stars</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stitches of the repeat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stitches of the repeat in this round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Swap ground and figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sy&amp;mbols</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Symbols</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take a field and go back to the chart; leave it as it was</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the block up, move it, set it down; put it back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the file's</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the length of a centimetre that the screen itself tells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the lot off {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take unused letters off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Texture of the band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file has changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hat across the room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line of the band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The program ended before this work was saved. Restored, it is an unsaved change of its file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shelf of motifs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There are no copies yet: one is kept with each save, and the last six stay.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These are reminders, not instructions for safety. The label and the safety data sheet of what you use, and the rules of the place where you work, come first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is a fault in the program itself ({0}: {1}). The design is as it was; save it if you like.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick a letter, or leave it out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick at least one letter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To eyes that lack the cone for long waves, in part or in whole (Machado 2009)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To eyes that lack the cone for middle waves, in part or in whole (Machado 2009)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To eyes that lack the cone for short waves, in part or in whole (Machado 2009)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tr&amp;ue size on paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn by &amp;half a turn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn by half a turn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two letters, by &amp;value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the words to knit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Under an incandescent lamp (CIE A), to eyes used to it. Without a spectrum, and so only adapted: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Under an incandescent lamp (CIE illuminant A), to eyes used to it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unless a lot's own yarn says otherwise.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unsaved work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upper edge of the frame, in pixels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use colourway {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Value ladder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Value, L*</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>View</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Washing soda, lye and lime irritate or burn the eyes and the skin. Add them to the water, never the water to them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wear gloves and an eye shield; a dust mask too while any powder is open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What can be done with the block</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What can be done with the rounds chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What comes of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is darker than this value, L*, is figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is short, as baths to run.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the pattern is made of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the repeat gains or loses stitches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which floats are drawn in the preview</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which repeats are offered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Widen the repeat at the ri&amp;ght</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Widen the repeat at the {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Width of the frame, in pixels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Words of a motif's name, family or tags (Down: to what is found)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Words to find motifs by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Words to knit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Words to look for among the keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Words to look for, such as round or Ctrl</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work in moving air, and keep the bath below a boil, with a lid.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Working out the pattern</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wrote {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yarn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yarn of each letter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your eye's distance from this screen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Zoom &amp;in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Zoom &amp;out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Zoom at the pointer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a band has no rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a band keeps at least one round; delete the band itself instead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a block is repeated across rounds of one count, and these differ from their band's widest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a block of {0} stitches does not divide the repeat of {1}; one of {2} would</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a cell plays the {0}, but the round has {1} letter(s)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a design has no bands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a design has {0} rounds, more than {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a gauge of {0} per 10 cm is outside 5 to 100</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a hat keeps at least one band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a lot has {0} readings, more than {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a lot is either planned or came from a bath, not both</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a motif has no rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a motif has {0} rounds, more than {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a motif has {0} tags, more than {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a palette has {0} lots, more than {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a piece of a chart has at least one stitch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a piece of {0} stitches × {1} rounds is larger than a chart may be</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a planned lot cannot have readings: it does not exist yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a round has no cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a round has one to three letters, not {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a round has three letters at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a round has {0} cells, more than {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a round of {0} stitches cannot lose {1}; every round keeps at least one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a spectrum from {0} to {1} nm does not span 430 to 650 nm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a spectrum of {0} values is outside 8 to 600</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a swatch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a swatch gives either metres or grams, one of the two</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a texture of {0} stitches does not divide the repeat, which has {1} in some round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a time without its zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all letters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all of them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an empty line; a round with nothing in it does not exist</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another window has this design open, so this is a copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>are left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as &amp;wide as the words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at the left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at the right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>back, seen through</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>band {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>band {0} begins with this round already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>band {0} has none above it to join with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>band {0} is the lowest one already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>band {0} is the top one already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bands of two textures, {0} and {1}, cannot be one; give them one texture first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>beyond the screen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cannot be opened: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cannot be read: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>carry up at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cast on about {0} stitches, or change the gauge or the ease</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cast-on edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cast-on letter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cast-on method</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>catch {0} behind {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>centred double decrease</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose a lot for {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clear from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>colourway {0} gives a letter twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>colourway {0}: letter {1} is lot {2}, which is not there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>column {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>does not divide {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>draw the third in ground or figure, or work it afterwards in duplicate stitch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drawn-through</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dye {0} g as {1} of bath {2}, {3} g of {4}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dyestuff</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dyestuff weighed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>each tail</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ease</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>evenly over the rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>every letter of the round is in use</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>far ahead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>find the &amp;level that divides best</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>finishing letter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>finishing method</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>float</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>floats, m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>follow the &amp;proportion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>format: is missing; {0} says format = {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>format: is {0}; {1} says {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fresh</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the design</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the design and the palette {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>grams</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>grist</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ground</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hex is {0}; it looks like '#8a3b2f'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hottest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in steps of so many rounds:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is too large a number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it cannot be read: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it could not be saved: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it could not be saved: {0} is half a character</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it holds a number that cannot be read: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is cut short, or no unsaved work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is left as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is no ordinary file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is not as it was written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it was kept by a newer Chartmaker</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it was not saved: another window has this design open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its arrays or tables are nested too deep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its second line does not say whose work it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>knit all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>knitted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leads on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>let each repeat eat {0} fewer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>let each repeat eat {0} more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>letter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>letter {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>letter {0}, lot {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>letters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lighten {0}, darken {1}, or let one of them change sides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line {0} is not UTF-8 text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line {0}: a key has more than {1} parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>live repeat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>load</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>long ones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>long-tail</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>longest float</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>longest float {0} stitches, {1} cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>make one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>make {0} {1}, value {2}: the pair becomes {3}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measure it with an instrument</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>metres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be a date like 2026-09-12, not {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be a finite number, not {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be a number, not {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be a text in quotes, not {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be a whole number, not {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be an array of 3 numbers, not of {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be an array of numbers, not {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be an array of texts, not {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>neighbour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>never saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no block of rounds {0} to {1} and {2} columns from {3}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no block of rounds {0} to {1} in band {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no copy of this save could be kept: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no fingerprint</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no floats</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no lot at hand would mend it; dye one with a value {0}, or swap letters in those rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no lot yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no whole number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no whole number of these repeats makes {0}: change the repeat or the rounds below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on hand, g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>only bands of one repeat join; here it is {0} × {1}, and the band above eats {2} × {3}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open it again in a moment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other, m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH at end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH at start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>part of the block lies beside the wedge; choose one within it, or the whole of its rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plain, one letter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>planned, g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>planned, not dyed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>provisional</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>repeat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reserve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rests on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>round 1 eats no stitch of what lies below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>round {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>round {0} ({1})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>round {0} eats {1} stitches, the round below has {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>round {0} has the letters {1}; a motif's are {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>round {0} has {1} cells, which a texture of {2} does not divide</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>round {0} has {1} × {2} = {3} stitches, more than {4}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>round {0} of band {1} is not what the edit remembers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>round {0} of the band would have stitches where the wedge has none; choose rounds of one count, or a block within the wedge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>round {0} of {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>round {0}, {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rounds from {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rounds in 10 cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rounds {0}–{1} of {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>save it as plain UTF-8</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>save it in another place as well</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>save it under another name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>save it under another name to keep changes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>save the design</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shade</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>short, g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>slack of floats</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>soft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>soft from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>something is writing the file just now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spread</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spread the shaping over more rounds, with plain rounds between</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stitch {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stitch {0} of {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stitches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stitches in 10 cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stitches, m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stocking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stops</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take lots or readings out of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take readings of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take two or three more readings, turning the card between them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tam</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>texture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>texture is {0}; it is made of k and p</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the band has no round {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the band has no round {0} to lay the piece on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the bands are not what the edit remembers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the chosen rounds, {0} to {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the colourways are not what the edit remembers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the fabric {0} by {1} stitches in {2} round(s) and Delete; a flat disc changes by {3} a round at the most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the fabric {0} by {1} stitches in {2} round(s) and Duplicate; a flat disc changes by {3} a round at the most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the fabric {0} by {1} stitches in {2} round(s) and Insert; a flat disc changes by {3} a round at the most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the fabric {0} by {1} stitches in {2} round(s) and Move; a flat disc changes by {3} a round at the most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file is larger than {0} MB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file is protected against writing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the foot of band {0} is reached; rounds move within their band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the letters {0} do not play all parts of their round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the line has {0} characters, more than {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the piece is {0} stitches wide, the band's repeat only {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the repeat goes round {0} times, an odd number, so it cannot be doubled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the round has no other plain stitch for this one to take in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the rounds are not what the edit remembers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the rounds of a piece of a chart all have one width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the shaping after the second '|' is empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the system names no home folder, so unsaved work cannot be kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the texture {0} does not divide half the repeat; knit all, or shorten it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the texture {0} must go on dividing the repeat: change it by {1} at a time, or knit all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the top of band {0} is reached; rounds move within their band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the two halves of round {0} of band {1} differ, so it cannot be halved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the whole band, {0} to {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no colourway {0}; the design has {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no lot {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no such file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>third</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is a folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is a folder, not a file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is no path to a file: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not an ordinary file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is {0}, not {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this unsaved work cannot be read: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>three letters are worked in one round: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>three strands at once: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>title</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two Deletes have the id {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two Duplicates have the id {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two Inserts have the id {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two Moves have the id {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two letters a round at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two together, leaning left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two together, leaning right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>up to the middle and back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>value differs by {0}, at least {1}: {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>value {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>value {0} {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>value_soft is {0}, above value_clear, {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>version: is missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>version: must be a whole number, not {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>version: the first is 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>warn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>warning</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>warnings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>was left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>were left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what was copied last is no piece of a chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what would be written does not read back the same, so nothing was saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>where</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>work the repeat {0} times</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>work {0} in the place of {1}: the round becomes clear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}
+{1} · float {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}   {1}, {2} g{3}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}  no lot yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}  ·  within the limit of {1} cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} (Ctrl+{1})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} (changed since)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} L</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} and {1} differ by {2} in value, {3} for certain: {4} along {5} m of edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} and {1}: {2}, value differs by {3}, at least {4}; edge {5} m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} are {1} here: {2} apart in value, {3} for certain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} at place {1} is no Delete; the signs are {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} at place {1} is no Duplicate; the signs are {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} at place {1} is no Insert; the signs are {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} at place {1} is no Move; the signs are {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} at {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} behind this stitch alone, {2} cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} behind: {1} stitches, {2} cm, {3} to {4}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} cells but {1} shaping signs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} columns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} g fibre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} has changes that are not saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} has {1} characters, more than {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is no shaping</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is not 'letters | cells' or 'letters | cells | shaping'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is not there any more: something else has moved or removed it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is not what the edit remembers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is on the shelf now, among your own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is shaped: lay it in as a band of its own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is worked in {1} stitches but is no lot yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is {1} stitches wide, the band's repeat only {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is {1}, outside {2} to {3}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is {1}; a letter is one capital, A to Z</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is {1}; it can be {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is {1}; it is made of small letters and digits, with hyphens between</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} letters over {1} rounds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} lots of {1} are at hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} lots {1}, lightest first, under CIE {2} with the {3}° observer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} makes {1} of up to {2} stitches, {3} cm; the limit is {4} cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} must be a finite number, not {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} needs {1} letters, not {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} of its {1} rounds are past the top of the band and {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} of {1} motifs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} repeats every {1} stitches, which does not divide {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} rounds but {1} of letters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} stitches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} stitches cast on, {1} rounds; {2} cm round and {3} cm high. Head and ease ask for {4} cm, {5} stitches.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} stitches × {1} rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} units of the window to the centimetre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} × {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} × {1} = {2} stitches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} × {1} cm of hat fill {2}° × {3}°</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} × {1} times</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} × {1}, from {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} × {1}, from {2} across the join</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, ! long</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, ! long: catch at {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, among the lights, has a value of {1}, and {2}, among the darks, of {3}: the sides overlap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, so it cannot be pasted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, {1} × {2} px</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: value {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1} g planned, {2}: {3} g short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1}, repeat {2} stitches, {3} rounds, longest float {4}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}; selected: {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>|value|</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+</TS>
