@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QThreadPool, QTimer, Signal
@@ -46,6 +47,7 @@ class Appraiser(QObject):
         self._after_painting = QTimer(self, singleShot=True, interval=0)
         self._after_painting.timeout.connect(self._begin)
         self._ended.connect(self._take)
+        self._holds_collecting = False
 
     @property
     def is_busy(self) -> bool:
@@ -66,12 +68,21 @@ class Appraiser(QObject):
     def finish(self) -> None:
         """Forget what was asked, and wait until nothing runs any more."""
         self.forget()
-        self._pool.waitForDone()
+        self._end_work()
 
     def _begin(self) -> None:
         self._running = task = self._newest
         if task is not None:
+            # What is collected meanwhile could hold parts of the window, and those must go in the window's thread.
+            self._holds_collecting = gc.isenabled()
+            gc.disable()
             self._pool.start(lambda: self._work(task))
+
+    def _end_work(self) -> None:
+        self._pool.waitForDone()
+        if self._holds_collecting:
+            self._holds_collecting = False
+            gc.enable()
 
     def _work(self, task: Task) -> None:
         try:
@@ -81,6 +92,7 @@ class Appraiser(QObject):
         self._ended.emit(task, result)
 
     def _take(self, task: Task, result: object) -> None:
+        self._end_work()
         self._running = None
         if task is not self._newest:
             if self._newest is not None:

@@ -14,13 +14,11 @@ if TYPE_CHECKING:
     from chartmaker.model.edits import Edit
 
 
-class EditCommand(QUndoCommand):
-    """Applies an edit when it is pushed or redone, and its inverse when it is undone."""
+class Step:
+    """What a command does, held apart from it: Qt's stack owns its commands and lets them go as it likes."""
 
-    def __init__(self, edit: Edit, apply: Callable[[Edit], None]) -> None:
-        super().__init__(told(edit.text))
-        self._edit = edit
-        self._apply = apply
+    def __init__(self, edit: Edit) -> None:
+        self.edit = edit
         self.is_compact = False
         """Whether it takes up as little memory as it can."""
 
@@ -30,13 +28,22 @@ class EditCommand(QUndoCommand):
         from chartmaker.model.compact_edit import compacted
 
         if not self.is_compact:
-            self._edit = compacted(self._edit)
+            self.edit = compacted(self.edit)
             self.is_compact = True
+
+
+class EditCommand(QUndoCommand):
+    """Applies a step when it is pushed or redone, and its inverse when it is undone."""
+
+    def __init__(self, step: Step, apply: Callable[[Edit], None]) -> None:
+        super().__init__(told(step.edit.text))
+        self._step = step
+        self._apply = apply
 
     def redo(self) -> None:
         """Apply the edit."""
-        self._apply(self._edit)
+        self._apply(self._step.edit)
 
     def undo(self) -> None:
         """Apply its inverse."""
-        self._apply(self._edit.inverse())
+        self._apply(self._step.edit.inverse())

@@ -8,7 +8,7 @@ from PySide6.QtCore import QObject, QTimer, Signal
 from PySide6.QtGui import QUndoStack
 
 from chartmaker.app.appraiser import Appraiser, is_done_at_once
-from chartmaker.app.edit_command import EditCommand
+from chartmaker.app.edit_command import EditCommand, Step
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -52,6 +52,8 @@ class OpenDesign(QObject):
         self.palette = palette
         self._appraisal: Appraisal | None = None
         self._appraised_with: Palette | None = None
+        self._steps: list[Step] = []
+        """What the stack's commands do, the undone ones too."""
         self._compact_soon = QTimer(self, singleShot=True, interval=COMPACT_AFTER_MS)
         self._compact_soon.timeout.connect(self.compact_past)
         self.appraiser = Appraiser(self)
@@ -83,6 +85,7 @@ class OpenDesign(QObject):
         self._design, self.path, self.palette = design, path, palette
         self._appraise_here()
         self.stack.clear()
+        self._steps.clear()
         self.stack.setClean()  # which clearing leaves undone where there was no history, but something unsaved
         self.replaced.emit()
         self.appraised.emit()
@@ -95,16 +98,17 @@ class OpenDesign(QObject):
     def do(self, edit: Edit | None) -> None:
         """Apply an edit as one step that can be undone; None is nothing to do."""
         if edit is not None:
-            self.stack.push(EditCommand(edit, self._apply))
+            step = Step(edit)
+            self._steps[self.stack.index() :] = [step]
+            self.stack.push(EditCommand(step, self._apply))
             self._compact_soon.start()
 
     def compact_past(self) -> None:
         """Let steps take up less memory that are too far back to be undone in a hurry."""
-        for number in range(self.stack.index() - STEPS_AT_HAND - 1, -1, -1):
-            command = self.stack.command(number)
-            if not isinstance(command, EditCommand) or command.is_compact:
+        for step in reversed(self._steps[: max(0, self.stack.index() - STEPS_AT_HAND)]):
+            if step.is_compact:
                 break
-            command.compact()
+            step.compact()
 
     def appraise_now(self) -> None:
         """Bring the appraisal up to date before going on."""

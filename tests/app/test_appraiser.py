@@ -1,5 +1,6 @@
 """Large designs are appraised beside the window; here every design counts as large."""
 
+import gc
 import threading
 from dataclasses import replace
 
@@ -178,6 +179,18 @@ def test_another_design_in_its_place_is_not_met_by_the_old_ones_figures(document
     assert document.is_appraised
 
 
+def test_nothing_is_collected_in_the_thread_of_the_sums_and_again_afterwards(document, monkeypatch, qtbot):
+    seen = []
+    monkeypatch.setattr(appraiser, "_appraised", lambda *task: (seen.append(gc.isenabled()), appraise(*task))[1])
+    name(document, "one")
+    qtbot.waitUntil(lambda: document.is_appraised)
+    name(document, "two")
+    qtbot.waitUntil(lambda: len(seen) == 2)
+    document.finish()
+    assert seen == [False, False]
+    assert gc.isenabled()
+
+
 # --- in the window
 
 
@@ -259,7 +272,8 @@ def test_ledger_and_findings_follow_a_drawn_stitch(window, qtbot):
     assert window.chart.ledger.words(2).startswith("Round 3")
 
 
-def test_what_is_under_the_pointer_is_told_at_once(window):
+def test_what_is_under_the_pointer_is_told_at_once(window, work):
+    work.leave.clear()
     canvas = window.chart.canvas
     QTest.mouseMove(canvas.viewport(), point(canvas, (2, 4)))
     assert "ground: A" in window._hover.text()

@@ -32,7 +32,8 @@ def filled(steps):
 
 
 def kinds(document):
-    return [type(document.stack.command(number)._edit) for number in range(document.stack.count())]
+    assert len(document._steps) == document.stack.count()
+    return [type(step.edit) for step in document._steps]
 
 
 def test_steps_far_back_are_compacted_and_the_last_ones_kept_as_they_are(qtbot):
