@@ -83,6 +83,7 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
     from chartmaker.app.motif_actions import ON_THE_SHELF
     from chartmaker.checks.finding import SEVERITIES
     from chartmaker.model.palette import STATES
+    from chartmaker.shade.lot_shade import RESTS_ON
     from chartmaker.sheets.cautions import DEFERS, GENERAL, PARTICULAR
 
     fields = [field for _, group in hat_fields.GROUPS for field in group]
@@ -112,6 +113,7 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
         "PART_WORDS[Part(line.cells[spot.stitch])]": lambda: iter(strokes.PART_WORDS.values()),
         "view.words": lambda: (view.words for view in views.VIEWS),
         "bath.state": lambda: iter(STATES),
+        "shade.rests_on": lambda: iter(RESTS_ON),
         "source": lambda: iter(sentences()),
         "DEFERS": lambda: iter((DEFERS,)),
         "caution.text": lambda: (caution.text for caution in (*GENERAL, *PARTICULAR)),

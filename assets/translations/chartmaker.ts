@@ -2188,6 +2188,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>approximate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>are left out</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2504,6 +2508,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>lab</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>leads on</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2692,6 +2700,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>on hand, g</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2720,6 +2732,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>plain</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2733,6 +2749,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>planned, not dyed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>predicted</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2857,6 +2877,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>something is writing the file just now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spectrum</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3209,6 +3233,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>work {0} in the place of {1}: the round becomes clear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>xyz</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtGui import QKeySequence
-from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QHeaderView, QLineEdit, QVBoxLayout, QWidget
 
 from chartmaker.app.action import MENUS
 from chartmaker.app.actions import ACTIONS
@@ -16,6 +16,8 @@ from chartmaker.app.words import plain, tr
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+KEYS_WIDTH = 250
+"""Of the column of keys, in window units: longer ones go on in a second line."""
 Row = tuple[str, str, str]
 """Where, what, and its keys, in the language of the window."""
 
@@ -35,6 +37,10 @@ class KeysDialog(QDialog):
         self.words.textChanged.connect(self._show)
         self.table = ReadingTable((tr("where"), tr("what"), tr("keys")), wide=1, name=tr("Keys"))
         self.table.setWordWrap(True)
+        header = self.table.horizontalHeader()
+        header.setSectionResizeMode(2, QHeaderView.ResizeMode.Interactive)
+        header.resizeSection(2, KEYS_WIDTH)
+        self.table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
         buttons.rejected.connect(self.reject)
         layout = QVBoxLayout(self)

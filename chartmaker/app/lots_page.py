@@ -68,7 +68,7 @@ class LotsPage(PageFrame):
         letters = " ".join(letter for letter, lot_id in pairs if lot_id == lot.id)
         source = lot.source
         bath = self._bath_name(source[0]) if source else ""
-        readings = "" if shade is None else f"{shade.rests_on}, {shade.readings} ×"
+        readings = "" if shade is None else f"{tr(shade.rests_on)}, {shade.readings} ×"
         return (
             Cell(
                 tr("beyond the screen") if shade and shade.is_out_of_gamut else "",

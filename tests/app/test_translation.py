@@ -139,6 +139,9 @@ def visible_texts(top):
         if isinstance(widget, QTableWidget):
             headings = [widget.horizontalHeaderItem(column) for column in range(widget.columnCount())]
             yield from ((kind, heading.text()) for heading in headings if heading)
+            lines, columns = range(widget.rowCount()), range(widget.columnCount())
+            cells = (widget.item(line, column) for line in lines for column in columns)
+            yield from ((kind, cell.text()) for cell in cells if cell)
         if isinstance(widget, QToolButton) and widget.defaultAction():
             yield kind, widget.defaultAction().toolTip()
     for bar in top.findChildren(QWidget):
