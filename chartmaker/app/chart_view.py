@@ -9,10 +9,10 @@ from PySide6.QtGui import QColor, QPainter, QPaintEvent, QResizeEvent, QShowEven
 from PySide6.QtWidgets import QAbstractScrollArea, QWidget
 
 from chartmaker.app import shades
+from chartmaker.app.chart_cursor import ChartCursor
 from chartmaker.app.chart_grid import laid_out_anew
 from chartmaker.app.chart_margins import RowMarks, paint_margins, paint_round_numbers
-from chartmaker.app.chart_sight import ChartSight
-from chartmaker.app.chosen_rounds import crowded_rounds, run_between
+from chartmaker.app.chosen_rounds import crowded_rounds
 from chartmaker.app.fabric_painter import FabricPainter
 from chartmaker.app.kept_picture import KeptPicture
 from chartmaker.app.look import Look
@@ -26,7 +26,7 @@ if TYPE_CHECKING:
     from chartmaker.model.design import Design
 
 
-class ChartView(ChartSight):
+class ChartView(ChartCursor):
     """Shows the chart, its cursor, and what a gesture would make of it; other controls follow its signals."""
 
     view_moved = Signal()
@@ -62,37 +62,6 @@ class ChartView(ChartSight):
     def shown(self) -> Design:
         """What is shown: the design, or what a gesture would make of it."""
         return self._shown
-
-    # --- the cursor, and the rounds chosen with it
-
-    @property
-    def chosen(self) -> range:
-        """The rows that are worked on together: the cursor's, or a run within a band that ends there."""
-        return run_between(self._grid, self._anchor, self.current[0])
-
-    def go_to(self, row: int, stitch: int = 0) -> None:
-        """Make a stitch of the live repeat the current one, and bring it into sight."""
-        row = min(max(row, 0), len(self._grid.rows) - 1)
-        stitch = min(max(stitch, 0), self._grid.rows[row].length - 1)
-        self._move_cursor((row, self._grid.column_of(row, stitch)))
-
-    def choose(self, rows: range) -> None:
-        """Choose a run of rounds, the cursor in the last of them at the stitch where it is."""
-        self._anchor = None
-        self.go_to(rows[0], self._stitch_near())
-        self.reach_to(rows[-1])
-
-    def reach_to(self, row: int) -> None:
-        """Choose the rounds from where choosing began, or the cursor's, to a row, as far as the band goes."""
-        anchor = self.current[0] if self._anchor is None else self._anchor
-        run = run_between(self._grid, anchor, min(max(row, 0), len(self._grid.rows) - 1))
-        row = run.start if anchor != run.start else run.stop - 1
-        stitch = min(self._stitch_near(), self._grid.rows[row].length - 1)
-        self._move_cursor((row, self._grid.column_of(row, stitch)), anchor=anchor)
-
-    def _stitch_near(self) -> int:
-        row, column = self.current
-        return max(0, column - self._grid.rows[row].offset) if row < len(self._grid.rows) else 0
 
     # --- what is shown
 

@@ -22,6 +22,11 @@ if TYPE_CHECKING:
     from chartmaker.app.open_design import OpenDesign
 
 
+def far_sentence() -> str:
+    """Say what cannot be done here, and how to go back."""
+    return tr("Nothing is drawn from across the room: a double click or Escape goes back to the chart.")
+
+
 class FarView(QWidget):
     """Nothing can be drawn in it; a double click or Escape leaves it."""
 
@@ -96,7 +101,7 @@ class FarView(QWidget):
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Say that nothing is drawn here."""
         event.accept()
-        self.refused.emit(tr("Nothing is drawn from across the room: a double click or Escape goes back to the chart."))
+        self.refused.emit(far_sentence())
 
     def mouseDoubleClickEvent(self, _event: QMouseEvent) -> None:
         """Go back to the chart."""

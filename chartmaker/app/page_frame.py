@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QLabel, QVBoxLayout, QWidget
 
 if TYPE_CHECKING:
     from chartmaker.checks.finding import Place
@@ -45,3 +45,13 @@ def titled(title: str, inside: QWidget) -> QWidget:
     layout.addWidget(label)
     layout.addWidget(inside, 1)
     return outside
+
+
+def rule() -> QFrame:
+    """Give a thin line across."""
+    line = QFrame()
+    line.setFrameShape(QFrame.Shape.HLine)
+    line.setFrameShadow(QFrame.Shadow.Plain)
+    line.setEnabled(False)
+    line.setFixedHeight(1)
+    return line

@@ -80,18 +80,19 @@ class StitchFill:
 
     def _lay_strands(self, pixels: NDArray[np.uint32], part: QRect, width: int, height: int) -> None:
         grid = self._grid
-        signs = np.zeros((part.height(), part.width(), len(Part)), dtype=np.uint8)
-        colours = np.zeros(signs.shape, dtype=np.uint32)
         places = np.s_[part.left() : part.right() + 1]
+        is_faded = grid.codes[part.top() : part.bottom() + 1, places] >= GHOST_CODE
+        signs = np.zeros((*is_faded.shape, len(Part)), dtype=np.uint8)
+        colours = np.zeros(signs.shape, dtype=np.uint32)
         for line in range(part.height()):
             number = len(grid.rows) - 1 - part.top() - line
-            stitch, is_live = (along[places] for along in stitches_along(grid.width, grid.ghost, grid.rows[number]))
+            stitch = stitches_along(grid.width, grid.ghost, grid.rows[number])[0][places]
             signs[line] = self._signs_of(number)[stitch]
             signs[line, stitch < 0] = 0
             for place, letter in enumerate(self._lines[number].letters):
                 code = ord(letter) - ord("A")
-                colours[line, :, place] = self._strand_colours[np.where(is_live, code, code + GHOST_CODE)]
-        lay_strands(pixels, signs, colours, width=width, height=height)
+                colours[line, :, place] = self._strand_colours[code + GHOST_CODE * is_faded[line]]
+        lay_strands(pixels, signs=signs, colours=colours, is_faded=is_faded, width=width, height=height)
 
     def _signs_of(self, number: int) -> NDArray[np.uint8]:
         """Give the signs of a round's stitches, with where its floats are caught as far as that is known."""

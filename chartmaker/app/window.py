@@ -8,7 +8,6 @@ from PySide6.QtCore import QEvent, QSettings, Qt, QTimer, Signal
 from PySide6.QtWidgets import (
     QAbstractSpinBox,
     QApplication,
-    QFrame,
     QHBoxLayout,
     QLabel,
     QLineEdit,
@@ -32,7 +31,7 @@ from chartmaker.app.filing import Filing
 from chartmaker.app.findings_strip import FindingsStrip, sentence
 from chartmaker.app.left_work import LeftWorkOffer
 from chartmaker.app.own_file import OwnFile
-from chartmaker.app.page_frame import PageFrame
+from chartmaker.app.page_frame import PageFrame, rule
 from chartmaker.app.questions import Questions
 from chartmaker.app.seeing import keep_seeing, kept_seeing
 from chartmaker.app.selection_label import SelectionLabel
@@ -145,7 +144,7 @@ class Window(QMainWindow):
         chart.far.refused.connect(lambda text: self.statusBar().showMessage(text, 8000))
         chart.take_seeing(kept_seeing(self._settings))
         chart.seeing_changed.connect(lambda seeing: keep_seeing(self._settings, seeing))
-        chart.view_changed.connect(self.actions_made.refresh)
+        chart.view_changed.connect(self._follow_view)
         SelectionLabel(chart.canvas.blocks, self.statusBar())
         self.actions_made.take_chart(chart)
         self._show_title()
@@ -192,10 +191,15 @@ class Window(QMainWindow):
     def show_view(self, view: str) -> None:
         """Show the chart in a view, by its id."""
         self.chart.show_view(view)
-        if not view_named(view).is_drawn_on:
-            self.statusBar().showMessage(
-                tr("Nothing is drawn from across the room: a double click or Escape goes back to the chart."), 8000
-            )
+
+    def _follow_view(self) -> None:
+        from chartmaker.app.far_view import far_sentence
+
+        self.actions_made.refresh()
+        if not view_named(self.chart.view).is_drawn_on:
+            self.statusBar().showMessage(far_sentence(), 8000)
+        elif self.statusBar().currentMessage() == far_sentence():
+            self.statusBar().clearMessage()
 
     def _made(self, name: str) -> PageFrame:
         from chartmaker.app import baths_page, hat_page, lots_page, yarn_page
@@ -298,7 +302,7 @@ class Window(QMainWindow):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
         layout.addLayout(top)
-        layout.addWidget(_rule())
+        layout.addWidget(rule())
         layout.addWidget(self._stack, 1)
         self._split = QSplitter(Qt.Orientation.Vertical)
         self._split.setChildrenCollapsible(False)
@@ -396,12 +400,3 @@ class Window(QMainWindow):
         self.filing.own_file.leave()
         self._settings.setValue("geometry", self.saveGeometry())
         event.accept()
-
-
-def _rule() -> QFrame:
-    line = QFrame()
-    line.setFrameShape(QFrame.Shape.HLine)
-    line.setFrameShadow(QFrame.Shadow.Plain)
-    line.setEnabled(False)
-    line.setFixedHeight(1)
-    return line

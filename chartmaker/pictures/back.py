@@ -18,15 +18,24 @@ HEIGHTS = (0.30, 0.72, 0.51)
 """Where the strand of each part runs, as a share of the round's height from its top: ground, figure, third."""
 THICKNESS = 0.19
 """Of a strand, as a share of the round's height."""
-EDGE, LONG_EDGE, MARK = OPAQUE | np.uint32(0x505050), OPAQUE | np.uint32(0x000000), OPAQUE | np.uint32(0xFFFFFF)
-"""Beside a strand; beside one that is too long; and across it where it is caught."""
+EDGE, LONG_EDGE, MARK = (
+    (OPAQUE | np.uint32(live), OPAQUE | np.uint32(faded))
+    for live, faded in ((0x505050, 0x676767), (0x000000, 0x454545), (0xFFFFFF, 0xB0B0B0))
+)
+"""Beside a strand; beside one that is too long; and across it where it is caught: as such, and faded into value 50."""
 LOWEST_EDGED_PX = 18
 """Rounds lower than this have no edge beside a strand that is short enough."""
 NOTHING, STRAND, EDGED, EDGED_HEAVILY, MARKED = range(5)
 
 
-def lay_strands(
-    pixels: NDArray[np.uint32], signs: NDArray[np.uint8], colours: NDArray[np.uint32], *, width: int, height: int
+def lay_strands(  # noqa: PLR0913 - what is drawn, and how large, by name
+    pixels: NDArray[np.uint32],
+    *,
+    signs: NDArray[np.uint8],
+    colours: NDArray[np.uint32],
+    is_faded: NDArray[np.bool_],
+    width: int,
+    height: int,
 ) -> None:
     """Draw the strands of cells into a picture of them, in place.
 
@@ -34,6 +43,7 @@ def lay_strands(
         pixels: 0xffRRGGBB, shape (lines × height, places × width).
         signs: those of `strands_behind` and `CAUGHT`, left and right as on the chart, shape (lines, places, parts).
         colours: of the yarn carried, as pixels, shape (lines, places, parts).
+        is_faded: whether edges and ties are faded too, as the colours given are, shape (lines, places).
         width: of a cell in pixels.
         height: of a cell in pixels.
     """
@@ -48,10 +58,11 @@ def lay_strands(
         drawn = shapes[of_part].transpose(0, 2, 1, 3)
         target = cells[:, top : top + tall]
         np.copyto(target, colours[:, None, :, None, part], where=drawn == STRAND)
-        for shape, ink in ((EDGED, EDGE), (EDGED_HEAVILY, LONG_EDGE), (MARKED, MARK)):
+        for shape, inks in ((EDGED, EDGE), (EDGED_HEAVILY, LONG_EDGE), (MARKED, MARK)):
             where = drawn == shape
             if where.any():
-                np.copyto(target, ink, where=where)
+                ink = np.where(is_faded, inks[1], inks[0])
+                np.copyto(target, ink[:, None, :, None], where=where)
 
 
 @lru_cache(maxsize=32)

@@ -73,11 +73,12 @@ def test_packed_pixels_are_opaque():
 # --- strands
 
 
-def laid(signs, *, width=20, height=20):
+def laid(signs, *, width=20, height=20, is_faded=False):
     cells = np.array(signs, dtype=np.uint8)
     pixels = np.zeros((cells.shape[0] * height, cells.shape[1] * width), dtype=np.uint32)
     colours = np.broadcast_to(packed(RGB)[[0, 1, 2]], cells.shape)
-    lay_strands(pixels, cells, colours, width=width, height=height)
+    fading = np.full(cells.shape[:2], is_faded)
+    lay_strands(pixels, signs=cells, colours=colours, is_faded=fading, width=width, height=height)
     return pixels
 
 
@@ -104,10 +105,13 @@ def test_half_a_strand_stands_on_the_side_it_comes_from():
 def test_a_long_strand_has_a_wider_black_edge_and_a_white_tie_where_it_is_caught():
     short, long = FROM_BEFORE | TO_NEXT, FROM_BEFORE | TO_NEXT | LONG_FROM_BEFORE | LONG_TO_NEXT
     plain, heavy, caught = (laid([[[0, signs, 0]]]) for signs in (short, long, long | CAUGHT))
-    assert not (plain == LONG_EDGE).any()
-    assert (heavy == LONG_EDGE).any()
+    assert not (plain == LONG_EDGE[0]).any()
+    assert (heavy == LONG_EDGE[0]).any()
+    faded = laid([[[0, long, 0]]], is_faded=True)
+    assert not (faded == LONG_EDGE[0]).any()
+    assert np.array_equal(faded == LONG_EDGE[1], heavy == LONG_EDGE[0])
     assert np.count_nonzero(heavy) > np.count_nonzero(plain)
-    assert (caught == MARK).any(axis=0).nonzero()[0].mean() == pytest.approx(9.5, abs=0.6)
+    assert (caught == MARK[0]).any(axis=0).nonzero()[0].mean() == pytest.approx(9.5, abs=0.6)
 
 
 @pytest.mark.parametrize("height", [2, 3, 4, 5, 9, 18, 60])
