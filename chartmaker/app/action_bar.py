@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QMenu, QSizePolicy, QToolBar, QToolButton, QWidget
 
 from chartmaker.app.action import MENUS
 from chartmaker.app.actions import ACTIONS, TOOL_BAR, WITH_TEXT
-from chartmaker.app.block_actions import BLOCK_ACTIONS, OFF_WITHOUT_SELECTION, ON_A_BLOCK
+from chartmaker.app.block_actions import OFF_WITHOUT_SELECTION, ON_A_BLOCK
 from chartmaker.app.icons import icon
 from chartmaker.app.motif_actions import ON_THE_SHELF
 from chartmaker.app.shading_actions import ON_A_CHIP
@@ -28,11 +28,8 @@ if TYPE_CHECKING:
 
 ON_AT_FIRST = ("tool.draw", "part.figure", "motifs.snap", "view.shade", "page.chart")
 DRAWING_MENUS = ("Draw", "Rounds", "Bands", "Motifs")
-OFF_AFAR = (
-    *("view.zoom_in", "view.zoom_out", "view.fit", "view.true_size"),
-    *(action.id for action in BLOCK_ACTIONS),
-)
-"""What cannot be done while the whole hat is seen from afar."""
+OFF_AFAR = ("block.", "shading.", "view.zoom_in", "view.zoom_out", "view.fit", "view.true_size")
+"""How the ids begin of what else cannot be done while the whole hat is seen from afar."""
 OFF_AT_FIRST = ("edit.undo", "edit.redo", "motifs.stamp", "motifs.lay_in", "findings.mend", *OFF_WITHOUT_SELECTION)
 
 
@@ -85,7 +82,7 @@ class ActionBar(QObject):
         self.view_box.show_view(view.id)
         for action in ACTIONS:
             made = self.made[action.id]
-            is_off = not view.is_drawn_on and (action.menu in DRAWING_MENUS or action.id in OFF_AFAR)
+            is_off = not view.is_drawn_on and (action.menu in DRAWING_MENUS or action.id.startswith(OFF_AFAR))
             made.setEnabled(action.enabled(self._window) and not is_off)
             if action.checked is not None:
                 made.setChecked(action.checked(self._window))

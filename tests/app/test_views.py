@@ -293,6 +293,10 @@ def test_nothing_is_drawn_from_across_the_room_and_escape_or_a_double_click_goes
     assert "Escape" in window.statusBar().currentMessage()
     assert not window.actions_made["tool.line"].isEnabled()
     assert not window.actions_made["rounds.delete"].isEnabled()
+    assert not window.actions_made["block.paste"].isEnabled()
+    assert not window.actions_made["shading.choose"].isEnabled()
+    assert not window.actions_made["view.fit"].isEnabled()
+    assert window.actions_made["view.shade"].isEnabled()
     QTest.keyClick(far, Qt.Key.Key_Space)
     assert window.document.design is before
     QTest.keyClick(far, Qt.Key.Key_Escape)
