@@ -27,8 +27,8 @@ if TYPE_CHECKING:
     from chartmaker.app.window import Window
 
 ON_AT_FIRST = ("tool.draw", "part.figure", "motifs.snap", "view.shade", "page.chart")
-DRAWING_MENUS = ("Draw", "Rounds", "Bands", "Motifs")
-OFF_AFAR = ("block.", "shading.", "view.zoom_in", "view.zoom_out", "view.fit", "view.true_size")
+DRAWING_MENUS = ("Shading", "Draw", "Rounds", "Bands", "Motifs")
+OFF_AFAR = ("block.", "view.zoom_in", "view.zoom_out", "view.fit", "view.true_size")
 """How the ids begin of what else cannot be done while the whole hat is seen from afar."""
 OFF_AT_FIRST = ("edit.undo", "edit.redo", "motifs.stamp", "motifs.lay_in", "findings.mend", *OFF_WITHOUT_SELECTION)
 
