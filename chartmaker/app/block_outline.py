@@ -79,10 +79,14 @@ def _edges(frame: ChartFrame, block: Block, rows: range, start: int) -> Iterator
     yield from _across(frame, rows[-1], below, range(0), is_top=True)
 
 
-def _sides(box: QRectF) -> Iterator[QLineF]:
-    corners = (box.topLeft(), box.topRight(), box.bottomRight(), box.bottomLeft())
-    for number, corner in enumerate(corners):
-        yield QLineF(corner, corners[number - 1])
+def _sides(box: QRectF) -> tuple[QLineF, ...]:
+    """Give the sides of a box, all downwards or to the right: where two blocks meet, their dashes are the same."""
+    return (
+        QLineF(box.topLeft(), box.bottomLeft()),
+        QLineF(box.topRight(), box.bottomRight()),
+        QLineF(box.topLeft(), box.topRight()),
+        QLineF(box.bottomLeft(), box.bottomRight()),
+    )
 
 
 def _across(frame: ChartFrame, row: int, one: Columns, other: Columns, *, is_top: bool) -> Iterator[QLineF]:

@@ -175,6 +175,30 @@ def test_the_line_round_a_block_shows_in_the_live_repeat_and_in_ghosts_on_any_sh
         assert ("#000000" in beside) == (column > 0)
 
 
+def test_where_blocks_of_two_repeats_meet_their_line_is_black_and_white_too(window):
+    canvas = window.chart.canvas
+    press(window, "Ctrl+A")
+    image = canvas.viewport().grab().toImage()
+    for column in (11, -5):
+        box = canvas.frame.box(3, column)
+        across = [image.pixelColor(int(box.left()) + dx, int(box.top())).name() for dx in range(20)]
+        assert {"#000000", "#ffffff"} <= set(across)
+    join = canvas.frame.box(0, 7).united(canvas.frame.box(3, 7))
+    down = [image.pixelColor(int(join.left()) + dx, int(join.center().y())).name() for dx in range(-3, 3)]
+    assert {"#000000", "#ffffff"} <= set(down)
+
+
+def test_a_narrow_bands_block_is_dashed_where_ghosts_meet(open_on):
+    window = open_on(chart("A B | ........", "A B | ..\nA B | ..", times=(18, 72), lots=LOTS))
+    canvas = window.chart.canvas
+    canvas.go_to(1)
+    press(window, "Ctrl+A")
+    image = canvas.viewport().grab().toImage()
+    box = canvas.frame.box(2, 3).united(canvas.frame.box(1, 3))
+    down = [image.pixelColor(int(box.left()), y).name() for y in range(int(box.top()) + 3, int(box.bottom()) - 3)]
+    assert {"#000000", "#ffffff"} == set(down)
+
+
 # --- moving
 
 
