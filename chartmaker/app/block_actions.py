@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
 def _with_selection(window: Window) -> bool:
     """Tell whether the chart is the page at hand, and a block or a run of rounds is selected."""
-    return on_chart(window) and window.chart.canvas.blocks.selection is not None
+    return on_chart(window) and window.chart.canvas.blocks.has_selection
 
 
 def _with_block(window: Window) -> bool:

@@ -57,8 +57,12 @@ class BlockDesk(QObject):
 
     @property
     def block(self) -> Block | None:
-        """The block to draw a line round: selected, or where what is carried would lie."""
-        return self.tool.outlined(self._design, self.canvas.grid)
+        """The block to draw a line round: selected, or where what is carried would lie.
+
+        None between a change of the design and the desk's hearing of it, when the block may be of what is gone.
+        """
+        is_known = self._design is self.document.design
+        return self.tool.outlined(self._design, self.canvas.grid) if is_known else None
 
     @property
     def words(self) -> str:
@@ -70,6 +74,11 @@ class BlockDesk(QObject):
         rows = grid.rows[first : first + block.height]
         is_level = all(row.length == row.width for row in rows)
         return block_words(block, rows[0].width, is_level=is_level)
+
+    @property
+    def has_selection(self) -> bool:
+        """Whether a block or a run of rounds is selected."""
+        return self.tool.block is not None or len(self.canvas.chosen) > 1
 
     @property
     def selection(self) -> Block | None:
@@ -197,7 +206,7 @@ class BlockDesk(QObject):
 
     def _tell(self) -> None:
         self.canvas.viewport().update()
-        now = (self.words, self.selection is not None)
+        now = (self.words, self.has_selection)
         if now != self._told_last:
             self._told_last = now
             self.changed.emit()

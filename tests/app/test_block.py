@@ -145,6 +145,16 @@ def test_a_click_selects_one_stitch_and_a_click_beside_a_block_drops_it(window):
     assert window.document.stack.count() == 0
 
 
+def test_marking_gives_the_chart_the_keys(window):
+    window.chart.letters.setFocus()
+    QTest.keyClick(window, Qt.Key.Key_Tab)
+    assert not window.chart.canvas.hasFocus()
+    select_join(window)
+    assert window.chart.canvas.hasFocus()
+    QTest.keyClick(window.focusWidget(), Qt.Key.Key_Delete)
+    assert drawn(window.document.design) == ["........"] * 4
+
+
 def test_escape_drops_the_block_in_whichever_tool(window):
     select_join(window)
     press(window, "D")
@@ -573,6 +583,16 @@ def test_another_design_has_no_block(window):
     assert block_of(window) is None
     assert words(window) == ""
     assert not any("stitches ×" in text for text in foot(window))
+
+
+@pytest.mark.parametrize("selecting", [("Ctrl+A",), ("D", "Up", "Shift+Up", "Shift+Up")])
+def test_a_smaller_design_takes_the_place_of_one_with_a_selection(open_on, selecting):
+    window = open_on(chart("A B | .", "\n".join(["A B | .x"] * 4), times=(144, 72), lots=LOTS))
+    press(window, "Up", "Q", *selecting)
+    assert window.actions_made["block.cut"].isEnabled()
+    window.document.replace(chart("A B | .", times=144, lots=LOTS), path=None, palette=None)
+    assert block_of(window) is None
+    assert not window.actions_made["block.cut"].isEnabled()
 
 
 def test_undo_during_a_move_drops_the_move_first(window):
