@@ -1344,6 +1344,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>No letter has a shade yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No lots yet. Open a palette from the File menu to choose from its lots.</source>
         <translation type="unfinished"></translation>
     </message>

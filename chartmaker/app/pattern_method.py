@@ -127,9 +127,10 @@ class PatternMethod(QWidget):
         found = []
         for row in range(self.taking_part.count()):
             item = self.taking_part.item(row)
-            shade = self._appraisal and known_shade(self._appraisal, item.data(LETTER))
+            letter = item.data(LETTER)
+            shade = known_shade(self._appraisal, letter) if self._appraisal and letter else None
             if shade and item.checkState() == Qt.CheckState.Checked:
-                found.append((str(item.data(LETTER)), shade.lab))
+                found.append((str(letter), shade.lab))
         return found
 
     def _list_letters(self, appraisal: Appraisal) -> None:
@@ -137,7 +138,8 @@ class PatternMethod(QWidget):
         left_out = {
             self.taking_part.item(row).data(LETTER)
             for row in range(self.taking_part.count())
-            if self.taking_part.item(row).checkState() != Qt.CheckState.Checked
+            if self.taking_part.item(row).data(LETTER)
+            and self.taking_part.item(row).checkState() != Qt.CheckState.Checked
         }
         with QSignalBlocker(self.taking_part):
             self.taking_part.clear()
@@ -150,6 +152,9 @@ class PatternMethod(QWidget):
                     item.setToolTip(plain_tip(item.text()))
                     item.setCheckState(Qt.CheckState.Unchecked if letter in left_out else Qt.CheckState.Checked)
                     self.taking_part.addItem(item)
+            if not self.taking_part.count():
+                self.taking_part.addItem(tr("No letter has a shade yet"))
+                self.taking_part.item(0).setFlags(Qt.ItemFlag.NoItemFlags)
             self.taking_part.setCurrentRow(0)
 
     # --- upkeep

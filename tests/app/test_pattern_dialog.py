@@ -283,6 +283,24 @@ def test_letters_are_taken_by_their_shades_and_those_unticked_take_no_part(open_
     qtbot.waitUntil(lambda: dialog.message.text().startswith("! No letter takes part"))
 
 
+def test_without_any_shade_letters_are_told_apart_by_greys_and_none_takes_part(open_on, qtbot, disc):
+    desk = Desk(open_on(chart("A B | ............", times=10, gauge=(30.0, 30.0))), qtbot, "Ctrl+Shift+P")
+    dialog = desk.dialog
+    dialog.read(disc)
+    desk.read(disc)
+    dialog.picture.repeat.spin.setValue(12)
+    desk.wait()
+    QTest.keyClick(dialog.floats, Qt.Key.Key_End)
+    image = dialog.preview.grab().toImage()
+    ground, figure = (image.pixelColor(dialog.preview.stitch_box(3, stitch).center().toPoint()) for stitch in (1, 6))
+    assert ground != figure
+    click(dialog.method.by_shade)
+    qtbot.waitUntil(lambda: "No letter takes part" in dialog.message.text())
+    assert dialog.method.taking_part.item(0).text() == "No letter has a shade yet"
+    click(dialog.method.by_value)
+    assert desk.text()[3] == "A B | ....xxxx...."
+
+
 def test_floats_are_told_in_stitches_and_cm_against_the_limit(picture):
     dialog = picture.dialog
     assert dialog.readout.text().split("\n") == [
