@@ -8,6 +8,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source> and </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source> cm</source>
         <translation type="unfinished"></translation>
     </message>
@@ -245,6 +249,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Rectangle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Redo</source>
         <translation type="unfinished"></translation>
     </message>
@@ -318,6 +326,10 @@
     </message>
     <message>
         <source>&amp;Widen the repeat at the left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Work in this band alone</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -529,11 +541,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>C&amp;entred double decrease</source>
+        <source>Carry the letter one round on</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Carry the letter one round on</source>
+        <source>Centred double decrease</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -808,7 +820,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Draw at the cursor; begin and end a line</source>
+        <source>Draw at the cursor; begin and end a line or a shape</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -868,6 +880,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Ell&amp;ipse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Enter, arrows, Enter; Escape</source>
         <translation type="unfinished"></translation>
     </message>
@@ -916,6 +932,26 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Fill with figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill with ground</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill with third</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filled &amp;ellipse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filled rect&amp;angle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Find a motif</source>
         <translation type="unfinished"></translation>
     </message>
@@ -933,6 +969,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Findings: …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fl&amp;ood fill</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1225,6 +1265,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Mi&amp;rror downwards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mirror abo&amp;ut this round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mirror about t&amp;his stitch</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2320,6 +2368,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>drawing is {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>drawn-through</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2604,6 +2656,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>mirrored about {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>must be a date like 2026-09-12, not {0}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2693,6 +2749,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>none yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not mirrored</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3012,6 +3072,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>the left edge of stitch {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the letters {0} do not play all parts of their round</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3061,6 +3125,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>the two halves of round {0} of band {1} differ, so it cannot be halved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the upper edge of round {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -57,6 +57,8 @@ class Action:
     """Whether a line stands above it in its menu."""
     preview: Callable[[Window], object] | None = None
     """Shows on the chart what it would do, while its entry in a menu is marked."""
+    tip: str = ""
+    """What the status bar tells of it beyond its text."""
 
     @property
     def plain_text(self) -> str:

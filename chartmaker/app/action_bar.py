@@ -14,6 +14,7 @@ from chartmaker.app.block_actions import OFF_WITHOUT_SELECTION, ON_A_BLOCK
 from chartmaker.app.icons import icon
 from chartmaker.app.motif_actions import ON_THE_SHELF
 from chartmaker.app.shading_actions import ON_A_CHIP
+from chartmaker.app.shared_button import SharedButton
 from chartmaker.app.structure_actions import ON_A_ROUND
 from chartmaker.app.view_box import ViewBox
 from chartmaker.app.views import view_named
@@ -113,6 +114,7 @@ class ActionBar(QObject):
         made.setCheckable(action.checked is not None)
         made.triggered.connect(lambda _checked=False: self._run(action))
         made.setToolTip(_tip(made))
+        made.setStatusTip(tr(action.tip) if action.tip else "")
         if action.where == "window":
             self._window.addAction(made)
         else:
@@ -179,13 +181,12 @@ class ActionBar(QObject):
         for number, group in enumerate(TOOL_BAR):
             if number:
                 bar.addSeparator()
-            for name in group:
-                bar.addAction(self.made[name])
-                button = bar.widgetForAction(self.made[name])
-                if isinstance(button, QToolButton):
-                    button.setAccessibleName(next(entry.plain_text for entry in ACTIONS if entry.id == name))
-                    if name in WITH_TEXT:
-                        button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+            for entry in group:
+                if isinstance(entry, str):
+                    bar.addAction(self.made[entry])
+                    self._name_button(bar.widgetForAction(self.made[entry]), entry)
+                else:
+                    bar.addWidget(SharedButton([self.made[name] for name in entry], bar))
         gap = QWidget()
         gap.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
         bar.addWidget(gap)
@@ -193,6 +194,12 @@ class ActionBar(QObject):
         self.view_box = ViewBox()
         self.view_box.chosen.connect(lambda name: self.made[f"view.{name}"].trigger())
         bar.addWidget(self.view_box)
+
+    def _name_button(self, button: QWidget | None, name: str) -> None:
+        if isinstance(button, QToolButton):
+            button.setAccessibleName(next(entry.plain_text for entry in ACTIONS if entry.id == name))
+            if name in WITH_TEXT:
+                button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
 
 
 def _tip(action: QAction) -> str:

@@ -3,43 +3,13 @@
 from __future__ import annotations
 
 from chartmaker.app.action import Action, on_chart
-from chartmaker.app.block_actions import BLOCK_ACTIONS, SELECT_TOOL
+from chartmaker.app.block_actions import BLOCK_ACTIONS
+from chartmaker.app.drawing_actions import DRAWING_ACTIONS, SHAPE_TOOLS
 from chartmaker.app.motif_actions import MOTIF_ACTIONS
 from chartmaker.app.pattern_actions import PATTERN_ACTIONS
 from chartmaker.app.shading_actions import SHADING_ACTIONS
 from chartmaker.app.structure_actions import BAND_ACTIONS, ROUND_ACTIONS, SIGN_ACTIONS
 from chartmaker.app.views import VIEWS, View
-from chartmaker.model.stitches import Part
-
-
-def _tool(name: str, text: str, key: str, *, begins_group: bool = False) -> Action:
-    return Action(
-        f"tool.{name}",
-        "Draw",
-        text,
-        (key,),
-        lambda window: window.chart.canvas.take_tool(name),
-        on_chart,
-        lambda window: window.chart.canvas.hand.tool.name == name,
-        "canvas",
-        name,
-        begins_group,
-    )
-
-
-def _part(part: Part, text: str, key: str, *, begins_group: bool = False) -> Action:
-    return Action(
-        f"part.{part.name.lower()}",
-        "Draw",
-        text,
-        (key,),
-        lambda window: window.chart.canvas.take_part(part),
-        on_chart,
-        lambda window: window.chart.canvas.hand.part == part,
-        "canvas",
-        part.name.lower(),
-        begins_group,
-    )
 
 
 def _view(view: View) -> Action:
@@ -110,23 +80,7 @@ ACTIONS: tuple[Action, ...] = (
     ),
     *BLOCK_ACTIONS,
     *SHADING_ACTIONS,
-    _tool("draw", "&Draw", "D"),
-    _tool("line", "&Line", "L"),
-    _tool("pick", "&Pick the part", "P"),
-    SELECT_TOOL,
-    _part(Part.GROUND, "&Ground", "G", begins_group=True),
-    _part(Part.FIGURE, "&Figure", "F"),
-    _part(Part.THIRD, "&Third", "T"),
-    Action(
-        "draw.ground_here",
-        "Draw",
-        "Ground at the &cursor",
-        ("X",),
-        lambda window: window.chart.canvas.draw_ground_here(),
-        on_chart,
-        where="canvas",
-        begins_group=True,
-    ),
+    *DRAWING_ACTIONS,
     *SIGN_ACTIONS,
     *ROUND_ACTIONS,
     *BAND_ACTIONS,
@@ -197,13 +151,14 @@ ACTIONS: tuple[Action, ...] = (
 )
 """In the order of the menus."""
 
-TOOL_BAR: tuple[tuple[str, ...], ...] = (
+TOOL_BAR: tuple[tuple[str | tuple[str, ...], ...], ...] = (
     ("edit.undo", "edit.redo"),
-    ("tool.draw", "tool.line", "tool.pick", "tool.select", "motifs.shelf"),
+    ("tool.draw", SHAPE_TOOLS, "tool.pick", "tool.select", "motifs.shelf"),
     ("part.ground", "part.figure", "part.third"),
     tuple(action.id for action in SIGN_ACTIONS),
     ("view.zoom_in", "view.zoom_out", "view.fit"),
 )
-"""Groups of the chart's tool bar; the choice of views stands at its right end."""
+"""Groups of the chart's tool bar, where entries that stand together share one button; the choice of views stands at
+its right end."""
 WITH_TEXT = ("part.ground", "part.figure", "part.third")
 """Shown with their words in the tool bar."""

@@ -11,7 +11,7 @@ from chartmaker.app.row_menu import row_menu
 
 if TYPE_CHECKING:
     from chartmaker.app.block_desk import BlockDesk
-    from chartmaker.app.tools import Cell
+    from chartmaker.model.shapes import Cell
 
 
 class BlockGestures(QObject):

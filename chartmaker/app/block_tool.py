@@ -16,10 +16,10 @@ from chartmaker.model.block import Block, cut_out, is_there
 
 if TYPE_CHECKING:
     from chartmaker.app.chart_grid import ChartGrid
-    from chartmaker.app.tools import Cell
     from chartmaker.model.block_edits import Corner, Laid
     from chartmaker.model.clip import Clip
     from chartmaker.model.design import Design
+    from chartmaker.model.shapes import Cell
 
 
 @dataclass(frozen=True, slots=True)

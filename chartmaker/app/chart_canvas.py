@@ -15,8 +15,9 @@ from chartmaker.app.chart_view import ChartView
 from chartmaker.app.chosen_rounds import rows_of_band
 from chartmaker.app.control_keys import keys_of
 from chartmaker.app.hand import Hand
+from chartmaker.app.hover_preview import HoverPreview
+from chartmaker.app.mirror_lines import paint_axes
 from chartmaker.app.row_menu import row_menu
-from chartmaker.app.strokes import stroke_edit
 from chartmaker.app.words import tr
 from chartmaker.model.stitches import Part
 
@@ -76,6 +77,7 @@ class ChartCanvas(ChartView):
         document.replaced.connect(self.hand.cancel)
         self.blocks = BlockDesk(self)
         BlockGestures(self.blocks)
+        self.hover = HoverPreview(self)
 
     def take_tool(self, name: str) -> None:
         """Hold another tool; a gesture under way is dropped."""
@@ -106,7 +108,7 @@ class ChartCanvas(ChartView):
     def draw_ground_here(self) -> None:
         """Draw one stitch of ground at the cursor."""
         self.drop()
-        self.document.do(stroke_edit(self.document.design, self._grid, [self.current], Part.GROUND))
+        self.document.do(self.hand.stitch_drawn(self.current, Part.GROUND, self.document.design, self._grid))
 
     def _begin(self, cell: tuple[int, int], *, is_second: bool = False) -> None:
         """Begin a gesture on the chart as it stands; its preview may move stitches, but not the cells it is given."""
@@ -148,8 +150,9 @@ class ChartCanvas(ChartView):
     # --- Qt's own events
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        """Draw the line round the selected block over the chart and its cursor."""
+        """Draw the axes, and the line round the selected block, over the chart and its cursor."""
         super().paintEvent(event)
+        paint_axes(self.viewport(), self.frame, self.hand.axes)
         self.blocks.paint()
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
@@ -266,17 +269,17 @@ class ChartCanvas(ChartView):
         self.hovered.emit(self.current)
 
     def _draw_by_key(self) -> None:
-        """Draw one stitch; with the line tool, the first press begins and the second ends."""
+        """Draw one stitch; with a tool of two ends, the first press begins and the second ends."""
         if self.hand.is_busy:
             self._finish()
             return
         self._begin(self.current)
-        if self.hand.tool.name != "line":
+        if not self.hand.tool.needs_two_presses:
             self._finish()
 
     def put_cursor_under(self, cell: tuple[int, int]) -> None:
         """Make the stitch that a cell shows the current one without scrolling; a cell without a stitch does nothing."""
-        spot = self.spot_at(cell)
+        spot = self._grid.open_spot(*cell)
         if spot is not None:
             row = cell[0]
             self.current, self._anchor = (row, self._grid.column_of(row, spot.stitch)), None

@@ -67,6 +67,8 @@ class ChartGrid:
     """`(rows, columns)` as a picture: the `Shaping` of each stitch."""
     purl: NDArray[np.bool_]
     """`(rows, columns)` as a picture: whether a stitch is purled."""
+    focus: int | None = None
+    """The band that is worked in alone, the others being neighbours too; None where all are worked in."""
 
     @property
     def columns(self) -> int:
@@ -90,6 +92,15 @@ class ChartGrid:
         stitch = within - line.offset
         return Spot(line.band, line.index, stitch, repeat) if 0 <= stitch < line.length else None
 
+    def open_spot(self, row: int, column: int) -> Spot | None:
+        """Give the stitch shown there if it may be changed: outside the band that is worked in alone none may."""
+        spot = self.spot(row, column)
+        return spot if spot is not None and self.is_open(row) else None
+
+    def is_open(self, row: int) -> bool:
+        """Tell whether the stitches of a row may be changed."""
+        return self.focus is None or self.rows[row].band == self.focus
+
     def column_of(self, row: int, stitch: int) -> int:
         """Give the column in which a stitch of the live repeat stands."""
         return self.rows[row].offset + stitch
@@ -99,14 +110,14 @@ class ChartGrid:
         return next(number for number, row in enumerate(self.rows) if (row.band, row.index) == (band, index))
 
 
-def laid_out(design: Design) -> ChartGrid:
-    """Lay out a whole design."""
+def laid_out(design: Design, focus: int | None = None) -> ChartGrid:
+    """Lay out a whole design; the stitches of other bands than the one in focus are ghosted."""
     rows = tuple(row for number, band in enumerate(design.bands) for row in _rows_of(number, band))
     width = max(row.width for row in rows)
     ghost = min(WIDEST_GHOST, max(4, width))
     shape = (len(rows), width + 2 * ghost)
     grid = ChartGrid(
-        rows, width, ghost, np.empty(shape, np.uint8), np.empty(shape, np.uint8), np.empty(shape, np.bool_)
+        rows, width, ghost, np.empty(shape, np.uint8), np.empty(shape, np.uint8), np.empty(shape, np.bool_), focus
     )
     for number in range(len(rows)):
         _write(grid, number, design)
@@ -121,7 +132,7 @@ def laid_out_anew(grid: ChartGrid, before: Design, after: Design) -> tuple[Chart
     if before.bands is after.bands:
         return grid, ()
     if not _same_outline(before, after):
-        return laid_out(after), None
+        return laid_out(after, grid.focus), None
     changed = tuple(
         number
         for number, row in enumerate(grid.rows)
@@ -178,7 +189,7 @@ def _write_codes(grid: ChartGrid, number: int, design: Design) -> None:
     stitch, is_live = stitches_along(grid.width, grid.ghost, row)
     line: Round = design.bands[row.band].rounds[row.index]
     letters = np.frombuffer(line.cells_by_letter, np.uint8)
-    codes = letters[stitch] + np.where(is_live, 0, GHOST_CODE).astype(np.uint8)
+    codes = letters[stitch] + np.where(is_live & grid.is_open(number), 0, GHOST_CODE).astype(np.uint8)
     grid.codes[len(grid.rows) - 1 - number] = np.where(stitch >= 0, codes, NO_STITCH)
 
 

@@ -40,10 +40,10 @@ def paint_lines(  # noqa: PLR0913 - where the chart stands, told by name
 
 
 def _blocks(grid: ChartGrid, part: QRectF) -> list[list[int]]:
-    """Group the rows in sight, and one beyond at each end, by where their live stitches stand."""
+    """Group the rows in sight, and one beyond at each end, by where their live stitches stand; ghosts have none."""
     last = len(grid.rows) - 1
     lowest, highest = last - int(part.bottom()), last - int(part.top()) + 1
-    rows = range(max(0, lowest), min(last, highest) + 1)
+    rows = filter(grid.is_open, range(max(0, lowest), min(last, highest) + 1))
     return [list(group) for _, group in groupby(rows, key=lambda number: _span(grid.rows[number]))]
 
 

@@ -21,6 +21,7 @@ from chartmaker.app.chart_canvas import ChartCanvas
 from chartmaker.app.far_view import FarView
 from chartmaker.app.ledger_column import LedgerColumn
 from chartmaker.app.letters_list import LettersList
+from chartmaker.app.mirror_desk import MirrorDesk
 from chartmaker.app.motif_desk import MotifDesk
 from chartmaker.app.page_frame import titled
 from chartmaker.app.pattern_desk import PatternDesk
@@ -57,6 +58,7 @@ class ChartPage(QWidget):
         self.structure = StructureDesk(self.canvas)
         self.motifs = MotifDesk(self.canvas)
         self.patterns = PatternDesk(self.canvas, self.motifs)
+        self.mirror = MirrorDesk(self.canvas)
         self.band = BandStrip(self.canvas, self.structure)
         self.shading = ShadingColumn(self.canvas)
         self.ledger = LedgerColumn(self.canvas)

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QAbstractScrollArea, QWidget
 
 from chartmaker.app import shades
 from chartmaker.app.chart_cursor import ChartCursor
-from chartmaker.app.chart_grid import laid_out_anew
+from chartmaker.app.chart_grid import laid_out, laid_out_anew
 from chartmaker.app.chart_margins import RowMarks, paint_margins, paint_round_numbers
 from chartmaker.app.chosen_rounds import crowded_rounds
 from chartmaker.app.fabric_painter import FabricPainter
@@ -44,6 +44,8 @@ class ChartView(ChartCursor):
         self.document = document
         self.view, self.severity = "shade", 1.0
         """How the chart is seen; the severity is of another colour vision."""
+        self.is_alone = False
+        """Whether the band at the cursor is worked in alone, and the others are ghosted."""
         self._anchor: int | None = None
         """The row where choosing a run of rounds began; None while the cursor's round alone is chosen."""
         self._shown = document.design
@@ -73,6 +75,19 @@ class ChartView(ChartCursor):
 
     def _look(self) -> Look:
         return Look.of(self.document.appraisal, self.view, severity=self.severity)
+
+    def work_alone(self, *, is_alone: bool) -> None:
+        """Work in the band at the cursor alone, or in all."""
+        self.is_alone = is_alone
+        self._follow_band()
+
+    def _follow_band(self) -> None:
+        """Let the band at the cursor be the one that is worked in, where one is worked in alone."""
+        focus = self._grid.rows[self.current[0]].band if self.is_alone else None
+        if focus != self._grid.focus:
+            self._grid = laid_out(self._shown, focus)
+            self._painter.take(self._grid, self._painter.look, self._shown)
+            self._repaint_all()
 
     def _follow_edit(self) -> None:
         self.show_design(self.document.design)
@@ -119,6 +134,7 @@ class ChartView(ChartCursor):
         self._painter.take(self._grid, self._look(), self._shown)
         self._fit_at_first()
         self.current = (0, self._grid.rows[0].offset)
+        self._follow_band()
         self.cursor_moved.emit()
 
     # --- painting
@@ -200,6 +216,7 @@ class ChartView(ChartCursor):
     def _move_cursor(self, cell: tuple[int, int], *, anchor: int | None = None) -> None:
         """Put the cursor on a cell, and scroll no further than needed to show it."""
         self.current, self._anchor = cell, anchor
+        self._follow_band()
         self._scroll_to(cell)
         self._mark_cursor()
         self.cursor_moved.emit()
@@ -227,6 +244,7 @@ class ChartView(ChartCursor):
         row = min(self.current[0], len(self._grid.rows) - 1)
         at = self._grid.rows[row]
         self.current = (row, min(max(self.current[1], at.offset), at.offset + at.length - 1))
+        self._follow_band()
 
     # --- Qt's own events
 

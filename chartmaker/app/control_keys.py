@@ -19,7 +19,7 @@ CONTROL_KEYS = (
     ControlKey("The chart", "Move the cursor by a stitch or a round", "Arrows"),
     ControlKey("The chart", "Move the cursor by ten rounds", "Page Up, Page Down"),
     ControlKey("The chart", "Go to the first or the last stitch of the repeat", "Home, End"),
-    ControlKey("The chart", "Draw at the cursor; begin and end a line", "Space or Enter"),
+    ControlKey("The chart", "Draw at the cursor; begin and end a line or a shape", "Space or Enter"),
     ControlKey("The chart", "Stamp the motif that is held; put it down", "Space or Enter; Escape or right button"),
     ControlKey("The chart", "Drop the gesture, or the choice of rounds", "Escape"),
     ControlKey("The chart", "Draw ground, or make a stitch plain, with the mouse", "Right button"),

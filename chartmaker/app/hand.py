@@ -4,8 +4,21 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from chartmaker.app.strokes import sign_edit, stroke_edit
-from chartmaker.app.tools import Cell, DrawTool, LineTool, PickTool, SelectTool, ShapeTool, StampTool, Tool
+from chartmaker.app.mirror import Axes
+from chartmaker.app.strokes import fill_edit, sign_edit, stroke_edit
+from chartmaker.app.tools import (
+    DrawTool,
+    FillTool,
+    PickTool,
+    SelectTool,
+    ShapeTool,
+    StampTool,
+    Tool,
+    TwoEndsTool,
+    line,
+    one_by_one,
+)
+from chartmaker.model import shapes
 from chartmaker.model.stitches import Part, Shaping
 
 if TYPE_CHECKING:
@@ -13,14 +26,31 @@ if TYPE_CHECKING:
     from chartmaker.model.design import Design
     from chartmaker.model.edits import Edit
     from chartmaker.model.motif import Motif
+    from chartmaker.model.shapes import Cell
+
+
+def all_tools() -> tuple[Tool, ...]:
+    """Make one of each tool."""
+    return (
+        DrawTool(),
+        TwoEndsTool("line", line),
+        TwoEndsTool("rectangle", shapes.rectangle),
+        TwoEndsTool("filled-rectangle", shapes.filled_rectangle),
+        TwoEndsTool("ellipse", shapes.ellipse),
+        TwoEndsTool("filled-ellipse", shapes.filled_ellipse),
+        FillTool(),
+        PickTool(),
+        SelectTool(),
+        ShapeTool(),
+        StampTool(),
+    )
 
 
 class Hand:
     """Turns presses, moves and releases on cells into one edit a gesture."""
 
     def __init__(self) -> None:
-        tools: tuple[Tool, ...] = (DrawTool(), LineTool(), PickTool(), SelectTool(), ShapeTool(), StampTool())
-        self._tools = {tool.name: tool for tool in tools}
+        self._tools = {tool.name: tool for tool in all_tools()}
         self.tool: Tool = self._tools["draw"]
         self.part = Part.FIGURE
         """What it draws unless told otherwise."""
@@ -30,6 +60,8 @@ class Hand:
         """What the stamp sets down."""
         self.snaps = True
         """Whether the stamp's tiles begin with the repeat."""
+        self.axes = Axes()
+        """What drawing and filling are mirrored about; signs and motifs are not."""
         self.landed: Spot | None = None
         """Where the stitch stands that was shaped last; None after any other gesture."""
         self._part_now = Part.FIGURE
@@ -40,6 +72,11 @@ class Hand:
         """Take up another tool; a gesture under way is dropped."""
         self.cancel()
         self.tool = self._tools[name]
+
+    @property
+    def tools(self) -> tuple[str, ...]:
+        """The names of all its tools."""
+        return tuple(self._tools)
 
     @property
     def is_busy(self) -> bool:
@@ -92,6 +129,7 @@ class Hand:
 
     def preview_at(self, cell: Cell, design: Design, grid: ChartGrid) -> Design:
         """Give the design as a click on a cell would leave it; as it is where that would be refused."""
+        self._part_now, self._sign_now = self.part, self.sign
         return self._preview_of((cell,), design, grid)
 
     def _preview_of(self, cells: tuple[Cell, ...], design: Design, grid: ChartGrid) -> Design:
@@ -114,16 +152,29 @@ class Hand:
         return edit
 
     def _made_of(self, cells: tuple[Cell, ...], design: Design, grid: ChartGrid) -> tuple[Edit | None, Spot | None]:
-        if self.tool.name == "shape":
+        """Make the edit that a gesture's cells come to, and tell where the stitch stands that it shapes."""
+        name = self.tool.name
+        if not cells or not self.paints:
+            return None, None
+        if name == "shape":
             return sign_edit(design, grid, cells, self._sign_now) or (None, None)
-        if self.holds_stamp:
-            if self.motif is None or not cells:
-                return None, None
-            # Imported late: the start can do without.
-            from chartmaker.app.stamps import stamp_edit
+        if name == "stamp":
+            return self._stamp(cells[0], design, grid), None
+        if name == "fill":
+            return fill_edit(design, grid, cells[0], self._part_now, self.axes), None
+        return stroke_edit(design, grid, self.tool.strips(cells), self._part_now, self.axes), None
 
-            return stamp_edit(design, grid, cells[0], self.motif, snaps=self.snaps), None
-        return (stroke_edit(design, grid, cells, self._part_now) if self.paints else None), None
+    def _stamp(self, cell: Cell, design: Design, grid: ChartGrid) -> Edit | None:
+        if self.motif is None:
+            return None
+        # Imported late: the start can do without.
+        from chartmaker.app.stamps import stamp_edit
+
+        return stamp_edit(design, grid, cell, self.motif, snaps=self.snaps)
+
+    def stitch_drawn(self, cell: Cell, part: Part, design: Design, grid: ChartGrid) -> Edit | None:
+        """Make the edit that draws one stitch, and its likeness about the axes, without a gesture."""
+        return stroke_edit(design, grid, one_by_one((cell,)), part, self.axes)
 
     def _pick(self, cells: tuple[Cell, ...], design: Design, grid: ChartGrid) -> None:
         for row, column in cells:

@@ -45,9 +45,6 @@ class MotifDesk:
         """Shown as buttons at the shelf's foot."""
         self.shelf: MotifShelf | None = None
         """None until it is first shown."""
-        self._at: tuple[int, int] | None = None
-        """Where the pointer or the cursor was last."""
-        canvas.hovered.connect(self._preview)
         canvas.stamped.connect(self._tell_left_out)
 
     @property
@@ -134,7 +131,6 @@ class MotifDesk:
         """Let tiles begin with the repeat, or where the pointer is."""
         self._canvas.hand.snaps = not self._canvas.hand.snaps
         self._canvas.hand_changed.emit()
-        self._preview(self._at)
 
     def lay_in(self) -> None:
         """Make the motif a band above the one at the cursor, in the letters of that one's last round, and go to it."""
@@ -194,7 +190,7 @@ class MotifDesk:
         self._canvas.hand.motif = motif
         self._canvas.take_tool("stamp")
         self._canvas.setFocus()
-        self._preview(self._canvas.current)
+        self._canvas.hover.show_at(self._canvas.current)
 
     @property
     def _band(self) -> int:
@@ -210,14 +206,6 @@ class MotifDesk:
         if self.shelf is not None:
             self.shelf.take_band(self._document.design.bands[self._band])
             self.shelf.take_gauge(self._document.design.gauge)
-
-    def _preview(self, cell: tuple[int, int] | None) -> None:
-        """Show what the stamp would do under the pointer or the cursor, before any button is pressed."""
-        self._at = cell
-        hand, design = self._canvas.hand, self._document.design
-        if hand.holds_stamp and not hand.is_busy:
-            shown = design if cell is None else hand.preview_at(cell, design, self._canvas.grid)
-            self._canvas.show_design(shown)
 
 
 def letters_above(design: Design, band: int, count: int) -> str:

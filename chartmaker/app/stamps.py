@@ -24,7 +24,7 @@ def stamp_edit(
     Where it tiles the band's repeat and `snaps`, tiles begin with the repeat's stitch 1, wherever in one the cell is.
     Raises ValueError, with a sentence, where the band cannot take the motif.
     """
-    spot = grid.spot(*cell)
+    spot = grid.open_spot(*cell)
     if spot is None:
         return None
     band = design.bands[spot.band]

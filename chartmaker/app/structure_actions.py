@@ -61,7 +61,7 @@ SIGN_ACTIONS: tuple[Action, ...] = (
     _sign(Shaping.PLAIN, "Knit plai&n", "N", begins_group=True),
     _sign(Shaping.K2TOG, "&Knit two together (k2tog)", "K"),
     _sign(Shaping.SSK, "&Slip, slip, knit (ssk)", "S"),
-    _sign(Shaping.CENTRED, "C&entred double decrease", "C"),
+    _sign(Shaping.CENTRED, "Centred double decrease", "C"),
     _sign(Shaping.MAKE, "&Make one", "M"),
 )
 """How a stitch is made, by its sign: taken up, then set with the pointer or at the cursor."""

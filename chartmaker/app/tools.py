@@ -1,14 +1,14 @@
 """The hand's tools as small state machines: they are given chart cells, and answer with the cells they would paint.
 
-No Qt here. `press` begins a gesture, `move` continues it, `release` ends it with the cells to paint, `cancel` drops it.
+A cell is `(row, column)` on the chart; it may lie in a ghosted neighbour or outside. No Qt here. `press` begins a
+gesture, `move` continues it, `release` ends it, `cancel` drops it; `strips` says what the cells of an answer stand for.
 """
 
+from collections.abc import Callable
 from typing import Protocol
 
 from chartmaker.model.linewalk import cells_between
-
-Cell = tuple[int, int]
-"""`(row, column)` on the chart; it may lie in a ghosted neighbour or outside."""
+from chartmaker.model.shapes import Cell, Strip
 
 
 class Tool(Protocol):
@@ -16,6 +16,10 @@ class Tool(Protocol):
 
     name: str
     """As the action table has it."""
+    needs_two_presses: bool
+    """Whether by keys one press begins it and another ends it, since where it ends matters."""
+    shows_under_pointer: bool
+    """Whether what a click would do is shown before any button is pressed."""
 
     @property
     def is_busy(self) -> bool:
@@ -33,11 +37,16 @@ class Tool(Protocol):
     def cancel(self) -> None:
         """Drop it: nothing is painted."""
 
+    def strips(self, cells: tuple[Cell, ...]) -> tuple[Strip, ...]:
+        """Give what the cells of its answers stand for, as strips to paint."""
+
 
 class DrawTool:
     """Paints every cell that the hand passes over, without gaps however fast it goes."""
 
     name = "draw"
+    needs_two_presses = False
+    shows_under_pointer = False
 
     def __init__(self) -> None:
         self._path: dict[Cell, None] = {}
@@ -73,13 +82,20 @@ class DrawTool:
         self._path = {}
         self._last = None
 
+    def strips(self, cells: tuple[Cell, ...]) -> tuple[Strip, ...]:
+        """Give each cell by itself."""
+        return one_by_one(cells)
 
-class LineTool:
-    """Paints the straight line from where the hand pressed to where it lets go."""
 
-    name = "line"
+class TwoEndsTool:
+    """What lies between where the hand pressed and where it lets go; its answers are these two cells."""
 
-    def __init__(self) -> None:
+    needs_two_presses = True
+    shows_under_pointer = False
+
+    def __init__(self, name: str, between: Callable[[Cell, Cell], tuple[Strip, ...]]) -> None:
+        self.name = name
+        self._between = between
         self._ends: tuple[Cell, Cell] | None = None
 
     @property
@@ -99,7 +115,7 @@ class LineTool:
         return self._cells()
 
     def release(self) -> tuple[Cell, ...]:
-        """End, with the cells of the line."""
+        """End, with both ends."""
         cells = self._cells()
         self.cancel()
         return cells
@@ -108,14 +124,20 @@ class LineTool:
         """Forget the gesture."""
         self._ends = None
 
+    def strips(self, cells: tuple[Cell, ...]) -> tuple[Strip, ...]:
+        """Give what lies between the two ends."""
+        return self._between(*cells) if len(cells) == 2 else ()
+
     def _cells(self) -> tuple[Cell, ...]:
-        return () if self._ends is None else cells_between(*self._ends)
+        return () if self._ends is None else self._ends
 
 
 class OneStitchTool:
     """Acts on the one stitch where it lets go."""
 
     name = ""
+    needs_two_presses = False
+    shows_under_pointer = False
 
     def __init__(self) -> None:
         self._cell: Cell | None = None
@@ -147,6 +169,10 @@ class OneStitchTool:
         """Forget the gesture."""
         self._cell = None
 
+    def strips(self, cells: tuple[Cell, ...]) -> tuple[Strip, ...]:
+        """Give each cell by itself."""
+        return one_by_one(cells)
+
 
 class PickTool(OneStitchTool):
     """Paints nothing: the part of the stitch where it lets go becomes the one that the hand draws."""
@@ -168,6 +194,14 @@ class StampTool(OneStitchTool):
     """Sets down the motif that the hand holds, at the stitch where it lets go."""
 
     name = "stamp"
+    shows_under_pointer = True
+
+
+class FillTool(OneStitchTool):
+    """Paints all that hangs together with the stitch where it lets go."""
+
+    name = "fill"
+    shows_under_pointer = True
 
 
 class ShapeTool(OneStitchTool):
@@ -180,3 +214,13 @@ class SelectTool(OneStitchTool):
     """Paints nothing: the block desk follows its gestures itself."""
 
     name = "select"
+
+
+def one_by_one(cells: tuple[Cell, ...]) -> tuple[Strip, ...]:
+    """Give each cell as a strip of its own."""
+    return tuple((row, column, column) for row, column in cells)
+
+
+def line(start: Cell, end: Cell) -> tuple[Strip, ...]:
+    """Give the straight line from one cell to another."""
+    return one_by_one(cells_between(start, end))

@@ -14,6 +14,8 @@ from chartmaker.model.design import Colourway, Design
 from chartmaker.model.palette import Palette
 from chartmaker.model.round import Round
 
+ALPHABET = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
+
 
 class Edit(Protocol):
     """What every edit can do."""
@@ -120,17 +122,11 @@ def paint(design: Design, *, band: int, cells: dict[tuple[int, int], int], text:
     for it. Cells outside the band are passed over.
     """
     rounds = design.bands[band].rounds
-    by_round: dict[int, dict[int, int]] = {}
+    painted: dict[int, bytearray] = {}
     for (index, stitch), part in cells.items():
         if 0 <= index < len(rounds) and 0 <= stitch < len(rounds[index]):
-            by_round.setdefault(index, {})[stitch] = part
-    drawn = {}
-    for index, parts in by_round.items():
-        painted = bytearray(rounds[index].cells)
-        for stitch, part in parts.items():
-            painted[stitch] = part
-        drawn[index] = bytes(painted)
-    return redraw(design, band=band, drawn=drawn, text=text)
+            painted.setdefault(index, bytearray(rounds[index].cells))[stitch] = part
+    return redraw(design, band=band, drawn={index: bytes(parts) for index, parts in painted.items()}, text=text)
 
 
 def redraw(design: Design, *, band: int, drawn: dict[int, bytes], text: str) -> ReplaceRounds:
@@ -139,13 +135,15 @@ def redraw(design: Design, *, band: int, drawn: dict[int, bytes], text: str) -> 
     Letters come as `paint` gives them.
     """
     rounds = design.bands[band].rounds
+    givers: dict[int, list[int]] = {}
     changes = []
     for index, cells in sorted(drawn.items()):
         before = rounds[index]
-        letters = _letters_for(rounds, index, parts_needed=max(cells) + 1)
-        after = replace(before, letters=letters, cells=cells)
-        if after != before:
-            changes.append((index, before, after))
+        if cells != before.cells:
+            letters = before.letters
+            if cells.translate(None, bytes(range(len(letters)))):
+                letters = _letters_for(rounds, index, parts_needed=max(cells) + 1, givers=givers)
+            changes.append((index, before, replace(before, letters=letters, cells=cells)))
     return ReplaceRounds(band, tuple(changes), text)
 
 
@@ -202,15 +200,15 @@ def with_bands(design: Design, bands: Sequence[Band], text: str) -> ReplaceBands
     return edit
 
 
-def _letters_for(rounds: tuple[Round, ...], index: int, *, parts_needed: int) -> str:
+def _letters_for(rounds: tuple[Round, ...], index: int, *, parts_needed: int, givers: dict[int, list[int]]) -> str:
+    """Give a round's letters with those that it lacks; `givers` keeps, by part, which rounds have a letter for it."""
     letters = rounds[index].letters
-    if len(letters) >= parts_needed:
-        return letters
-    nearest = sorted(range(len(rounds)), key=lambda other: abs(other - index))
     for part in range(len(letters), parts_needed):
-        donors = (rounds[other].letters[part] for other in nearest if len(rounds[other].letters) > part)
-        unused = (letter for letter in "ABCDEFGHIJKLMNOPQRSTUVWXYZ" if letter not in letters)
-        letters += next((letter for letter in donors if letter not in letters), None) or next(unused)
+        if part not in givers:
+            givers[part] = [other for other, line in enumerate(rounds) if len(line.letters) > part]
+        nearest = sorted(givers[part], key=lambda other: abs(other - index))
+        donors = (rounds[other].letters[part] for other in nearest)
+        letters += next(letter for letter in (*donors, *ALPHABET) if letter not in letters)
     return letters
 
 

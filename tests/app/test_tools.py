@@ -1,13 +1,13 @@
 import pytest
 
 from chartmaker.app.chart_grid import laid_out
-from chartmaker.app.hand import Hand
-from chartmaker.app.tools import DrawTool, LineTool, PickTool, StampTool
+from chartmaker.app.hand import Hand, all_tools
+from chartmaker.app.tools import DrawTool, PickTool, TwoEndsTool, line
 from chartmaker.model.stitches import Part
 from tests.app.hand_at import drawn
 from tests.builders import chart
 
-TOOLS = pytest.mark.parametrize("make", [DrawTool, LineTool, PickTool, StampTool])
+TOOLS = pytest.mark.parametrize("tool", all_tools(), ids=lambda tool: tool.name)
 BARE = chart("\n".join(["A B | ......"] * 4), times=24)
 
 
@@ -20,11 +20,12 @@ def test_drawing_passes_every_cell_between_two_moves():
 
 
 def test_a_line_forgets_where_the_hand_went_between():
-    tool = LineTool()
+    tool = TwoEndsTool("line", line)
     tool.press((0, 0))
     tool.move((5, 5))
-    assert tool.move((0, 3)) == ((0, 0), (0, 1), (0, 2), (0, 3))
-    assert tool.release() == ((0, 0), (0, 1), (0, 2), (0, 3))
+    wanted = ((0, 0, 0), (0, 1, 1), (0, 2, 2), (0, 3, 3))
+    assert tool.strips(tool.move((0, 3))) == wanted
+    assert tool.strips(tool.release()) == wanted
 
 
 def test_picking_previews_nothing_and_ends_on_the_cell_where_it_let_go():
@@ -35,14 +36,14 @@ def test_picking_previews_nothing_and_ends_on_the_cell_where_it_let_go():
 
 
 @TOOLS
-def test_a_cancelled_gesture_leaves_nothing(make):
-    tool = make()
+def test_a_cancelled_gesture_leaves_nothing(tool):
     tool.press((0, 0))
     assert tool.is_busy
     tool.cancel()
     assert not tool.is_busy
     assert tool.move((1, 1)) == ()
     assert tool.release() == ()
+    assert tool.strips(()) == ()
 
 
 def test_a_preview_is_the_design_that_letting_go_would_make():

@@ -5,9 +5,17 @@ import sys
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
-from tests.benchmarks import bench_appraisal, bench_canvas, bench_desk, bench_sheets, bench_views, bench_window
+from tests.benchmarks import (
+    bench_appraisal,
+    bench_canvas,
+    bench_desk,
+    bench_fill,
+    bench_sheets,
+    bench_views,
+    bench_window,
+)
 
-BENCHMARKS = (bench_appraisal, bench_sheets, bench_window, bench_canvas, bench_desk, bench_views)
+BENCHMARKS = (bench_appraisal, bench_sheets, bench_window, bench_canvas, bench_desk, bench_fill, bench_views)
 
 
 def main() -> int:

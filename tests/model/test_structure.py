@@ -11,15 +11,21 @@ from chartmaker.model import band_edits, repeat_edits, round_edits
 from chartmaker.model.bounds import MOST_ROUNDS
 from chartmaker.model.counts import rounds_not_meeting, stitches_below
 from chartmaker.model.design import Design
+from chartmaker.model.edits import redraw
 from chartmaker.model.notation import rounds_from_text, rounds_to_text
 from chartmaker.model.shaping_edits import shape
-from chartmaker.model.stitches import Shaping
+from chartmaker.model.stitches import Part, Shaping
 from tests.builders import chart
 from tests.strategies import designs, texts
 
 PATTERNS = ("A B | .x", "C | .", "D A | ...x\nB | ....", "A B C | ..x.+")
 """Rounds to lay in, of repeats that divide much, little or nothing."""
 SIDES = st.sampled_from(["left", "right"])
+
+
+def cells_of(line):
+    """Give any cells for a round, parts among them that it has no letter for yet."""
+    return st.lists(st.sampled_from(Part), min_size=len(line), max_size=len(line)).map(bytes)
 
 
 @st.composite
@@ -54,6 +60,7 @@ def structure_edits(draw, design):
         ),
         "double": lambda: repeat_edits.double_repeat(design, band=band),
         "halve": lambda: repeat_edits.halve_repeat(design, band=band),
+        "redraw": lambda: redraw(design, band=band, drawn={first: draw(cells_of(rounds[first]))}, text="Draw"),
         "shape": lambda: shape(design, band=band, index=first, stitch=stitch, sign=draw(st.sampled_from(Shaping))).edit,
     }
     name = draw(st.sampled_from(sorted(makers)))
