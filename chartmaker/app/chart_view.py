@@ -256,7 +256,12 @@ class ChartView(ChartCursor):
     def resizeEvent(self, _event: QResizeEvent) -> None:
         """Make room for another size of window; until it is first painted, choose the zoom for it anew."""
         if self._has_been_painted:
+            bar = self.verticalScrollBar()
+            was_at_end = bar.value() == bar.maximum()
             self._set_reach()
+            if was_at_end:
+                # The cast-on edge stays in sight when a line above the chart takes room.
+                bar.setValue(bar.maximum())
             self._repaint_all()
         else:
             self._fit_at_first()

@@ -221,6 +221,16 @@ def test_the_heading_says_that_the_back_is_seen_through(back):
     assert back.chart.strip.isVisible()
 
 
+def test_the_cast_on_edge_stays_in_sight_when_a_line_above_takes_room(wide):
+    canvas = wide.chart.canvas
+    canvas.verticalScrollBar().setValue(canvas.verticalScrollBar().maximum())
+    height = canvas.viewport().height()
+    wide.show_view("back")
+    QApplication.processEvents()
+    assert canvas.viewport().height() < height
+    assert canvas.frame.box(0, 0).bottom() <= canvas.frame.area.bottom()
+
+
 # --- by lamplight, and other eyes
 
 
