@@ -91,6 +91,7 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
     grades = ("clear", "soft", "lost", "plain")
     return {
         "action.text": lambda: (action.text for action in ACTIONS),
+        "action.tip": lambda: (action.tip for action in ACTIONS if action.tip),
         "MENUS[action.menu]": lambda: iter(MENUS.values()),
         "name": lambda: iter(MENUS.values()),
         "words": lambda: (words for _, words in ON_THE_SHELF),
@@ -187,6 +188,7 @@ def _closed_words(node: ast.expr) -> list[str]:
         "PART_WORDS[part]": list(strokes.PART_WORDS.values()),
         "self.label": [field.label for _, group in hat_fields.GROUPS for field in group],
         "what": ["Insert", "Duplicate", "Delete", "Move"],
+        "where": ["", " up", " down"],
     }
     return lists.get(ast.unparse(node), [*_literals(node)] if isinstance(node, ast.IfExp) else [])
 

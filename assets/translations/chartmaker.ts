@@ -16,6 +16,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source> down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source> m</source>
         <translation type="unfinished"></translation>
     </message>
@@ -764,7 +768,23 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Delete round down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete round up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Delete {0} rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete {0} rounds down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete {0} rounds up</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -868,7 +888,23 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Duplicate round down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Duplicate round up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Duplicate {0} rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Duplicate {0} rounds down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Duplicate {0} rounds up</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -929,6 +965,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Fill &amp;up to the band's end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill the stitches of one part that hang together, round the join too, as far as the band goes</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1001,6 +1041,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Gauge and yarn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ghost the other bands, and leave them as they are whatever is drawn over them</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1092,7 +1136,23 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Insert round down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Insert round up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Insert {0} rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Insert {0} rounds down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Insert {0} rounds up</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1276,6 +1336,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Mirror drawing and filling, not signs or motifs, about this round; again: its upper edge; again: off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mirror drawing and filling, not signs or motifs, about this stitch; again: its left edge; again: off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Mirror the shading</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1305,6 +1373,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Move round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move round down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move round up</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1345,6 +1421,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Move {0} rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move {0} rounds down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move {0} rounds up</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

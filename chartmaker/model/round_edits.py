@@ -55,7 +55,7 @@ def move_rounds(design: Design, *, band: int, first: int, last: int, up: bool) -
         if not first:
             raise ValueError(f"the foot of band {name!r} is reached; rounds move within their band")
         moved = (*rounds[: first - 1], *run, rounds[first - 1], *rounds[last + 1 :])
-    return _with_rounds(design, band, moved, _told("Move", len(run)) + (" up" if up else " down"))
+    return _with_rounds(design, band, moved, _told("Move", len(run), " up" if up else " down"))
 
 
 def _with_rounds(design: Design, band: int, rounds: tuple[Round, ...], text: str) -> ReplaceBands | None:
@@ -63,5 +63,5 @@ def _with_rounds(design: Design, band: int, rounds: tuple[Round, ...], text: str
     return with_bands(design, (*design.bands[:band], changed, *design.bands[band + 1 :]), text)
 
 
-def _told(what: str, count: int) -> str:
-    return f"{what} round" if count == 1 else f"{what} {count} rounds"
+def _told(what: str, count: int, where: str = "") -> str:
+    return f"{what} round{where}" if count == 1 else f"{what} {count} rounds{where}"

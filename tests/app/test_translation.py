@@ -54,6 +54,7 @@ def test_texts_of_edits_refusals_and_findings_are_among_the_sentences(maker):
         "Draw ground",
         "Shade with {0}",
         "Insert {0} rounds",
+        "Move round up",
         "Change head",
         "a band keeps at least one round; delete the band itself instead",
         "the top of band {0} is reached; rounds move within their band",
