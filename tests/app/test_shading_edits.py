@@ -16,6 +16,7 @@ from chartmaker.app.shading_edits import (
     take_off_unused,
 )
 from chartmaker.app.strokes import stroke_edit
+from chartmaker.app.tools import one_by_one
 from chartmaker.model.stitches import Part
 from tests.app.hand_at import shading
 from tests.builders import chart
@@ -164,7 +165,7 @@ def test_drawing_never_touches_the_shading_but_to_give_a_part_that_it_needs_a_le
     grid = laid_out(design)
     cells = st.tuples(st.integers(-1, len(grid.rows)), st.integers(-3, grid.width + 3))
     part = data.draw(st.sampled_from(Part))
-    edit = stroke_edit(design, grid, data.draw(st.lists(cells, min_size=1, max_size=12)), part)
+    edit = stroke_edit(design, grid, one_by_one(data.draw(st.lists(cells, min_size=1, max_size=12))), part)
     after = edit.applied_to(design) if edit else design
     for old, new in zip((line for _, line in design.rounds()), (line for _, line in after.rounds()), strict=True):
         assert new.letters.startswith(old.letters)
