@@ -20,6 +20,7 @@ MENUS = {
     "Rounds": "&Rounds",
     "Bands": "&Bands",
     "Motifs": "&Motifs",
+    "Lots": "&Lots",
     "View": "&View",
     "Findings": "Fi&ndings",
     "Help": "&Help",

@@ -5,6 +5,7 @@ from __future__ import annotations
 from chartmaker.app.action import Action, on_chart
 from chartmaker.app.block_actions import BLOCK_ACTIONS
 from chartmaker.app.drawing_actions import DRAWING_ACTIONS, SHAPE_TOOLS
+from chartmaker.app.lots_actions import LOTS_ACTIONS
 from chartmaker.app.motif_actions import MOTIF_ACTIONS
 from chartmaker.app.pattern_actions import PATTERN_ACTIONS
 from chartmaker.app.shading_actions import SHADING_ACTIONS
@@ -86,6 +87,7 @@ ACTIONS: tuple[Action, ...] = (
     *BAND_ACTIONS,
     *MOTIF_ACTIONS,
     *PATTERN_ACTIONS,
+    *LOTS_ACTIONS,
     *(_view(view) for view in VIEWS),
     Action(
         "view.zoom_in",
