@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-import gc
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QThreadPool, QTimer, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
+
+from chartmaker.app.side_thread import SideThread
 
 if TYPE_CHECKING:
     from chartmaker.appraisal import Appraisal
@@ -33,21 +34,18 @@ class Appraiser(QObject):
     """The `Appraisal` of the newest design, told in the window's thread."""
     failed = Signal(object)
     """The exception that ended the work on the newest design."""
-    _ended = Signal(object, object)
-    """From the thread: the task, and the appraisal or the exception."""
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._newest: Task | None = None
         self._running: Task | None = None
-        # One thread of its own: to wait for it is to wait for one appraisal, and nothing else.
-        self._pool = QThreadPool(self, maxThreadCount=1)
+        self._thread = SideThread(self)
+        self._thread.done.connect(self._take)
+        self._thread.failed.connect(self._take)
         # Nothing else is done when it comes, so all that the edit changed has been painted: Python runs one thread
         # at a time, and sums begun sooner would hold up the painting.
         self._after_painting = QTimer(self, singleShot=True, interval=0)
         self._after_painting.timeout.connect(self._begin)
-        self._ended.connect(self._take)
-        self._holds_collecting = False
 
     @property
     def is_busy(self) -> bool:
@@ -68,32 +66,16 @@ class Appraiser(QObject):
     def finish(self) -> None:
         """Forget what was asked, and wait until nothing runs any more."""
         self.forget()
-        self._end_work()
+        self._thread.wait()
+        self._running = None
 
     def _begin(self) -> None:
         self._running = task = self._newest
         if task is not None:
-            # What is collected meanwhile could hold parts of the window, and those must go in the window's thread.
-            self._holds_collecting = gc.isenabled()
-            gc.disable()
-            self._pool.start(lambda: self._work(task))
+            self._thread.start(lambda: _appraised(*task))
 
-    def _end_work(self) -> None:
-        self._pool.waitForDone()
-        if self._holds_collecting:
-            self._holds_collecting = False
-            gc.enable()
-
-    def _work(self, task: Task) -> None:
-        try:
-            result: object = _appraised(*task)
-        except Exception as error:  # noqa: BLE001 - whatever it is goes to the window's one error dialog
-            result = error
-        self._ended.emit(task, result)
-
-    def _take(self, task: Task, result: object) -> None:
-        self._end_work()
-        self._running = None
+    def _take(self, result: object) -> None:
+        task, self._running = self._running, None
         if task is not self._newest:
             if self._newest is not None:
                 self._after_painting.start()

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QThreadPool, QTimer, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 
+from chartmaker.app.side_thread import SideThread
 from chartmaker.files.problems import UserProblem
 
 if TYPE_CHECKING:
@@ -14,9 +15,7 @@ if TYPE_CHECKING:
     from chartmaker.app.open_design import OpenDesign
     from chartmaker.app.own_file import OwnFile
     from chartmaker.files.draft import Draft
-    from chartmaker.files.fingerprint import Fingerprint
     from chartmaker.files.recovery import RecoveryStore
-    from chartmaker.model.design import Design
 
 KEEP_AFTER_MS = 1000
 """How long the first edit that is not kept yet waits; a draft's KEEP_AFTER_S, which costs too much to import here."""
@@ -28,7 +27,6 @@ class Autosave(QObject):
 
     told = Signal(str)
     """That work cannot be kept and why, for the status bar; once for each reason."""
-    _failed = Signal(str)
 
     def __init__(self, document: OpenDesign, own_file: OwnFile, folder: Path | None) -> None:
         super().__init__()
@@ -38,11 +36,10 @@ class Autosave(QObject):
         self._store: RecoveryStore | None = None
         self._draft: Draft | None = None
         self._last_told = ""
-        # One thread of its own: to wait for it is to wait for one writing, and nothing else.
-        self._pool = QThreadPool(self, maxThreadCount=1)
+        self._writing = SideThread(self)
+        self._writing.failed.connect(self._fail)
         self._timer = QTimer(self, singleShot=True, interval=KEEP_AFTER_MS)
         self._timer.timeout.connect(self._keep)
-        self._failed.connect(self._report)
         document.edited.connect(self._wait)
         document.replaced.connect(self.drop)
         document.stack.cleanChanged.connect(self._follow)
@@ -72,7 +69,7 @@ class Autosave(QObject):
     def drop(self) -> None:
         """Remove what is kept: it was saved or given up."""
         self._timer.stop()
-        self._pool.waitForDone()
+        self._writing.wait()
         if self._draft is not None:
             self._draft.forget()
             self._draft = None
@@ -98,7 +95,7 @@ class Autosave(QObject):
         document = self._document
         if document.stack.isClean():
             return
-        if self._pool.activeThreadCount():  # a slow disk: once more, when it may be done
+        if self._writing.is_running:  # a slow disk: once more, when it may be done
             self._wait()
             return
         try:
@@ -108,13 +105,12 @@ class Autosave(QObject):
             self._report(str(problem))
             return
         design, path, based_on = document.design, document.path, self._own_file.fingerprint
-        self._pool.start(lambda: self._write(draft, design, path, based_on))
+        self._writing.start(lambda: draft.keep(design, path=path, based_on=based_on))
 
-    def _write(self, draft: Draft, design: Design, path: Path | None, based_on: Fingerprint | None) -> None:
-        try:
-            draft.keep(design, path=path, based_on=based_on)
-        except UserProblem as problem:
-            self._failed.emit(str(problem))
+    def _fail(self, error: Exception) -> None:
+        if not isinstance(error, UserProblem):
+            raise error
+        self._report(str(error))
 
     def _report(self, sentence: str) -> None:
         """Tell a reason once, and try again: the disk may have room in a moment."""

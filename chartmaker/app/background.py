@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal
+from PySide6.QtCore import QCoreApplication, QTimer, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QProgressBar, QToolButton, QWidget
 
+from chartmaker.app.side_thread import SideThread
 from chartmaker.app.words import tr
 
 if TYPE_CHECKING:
@@ -22,42 +23,25 @@ class Stopped(Exception):  # noqa: N818 - it ends work that nobody wants any mor
     """Raised inside work that was given up."""
 
 
-class _Reports(QObject):
-    """Carries what a worker has to say across threads."""
-
-    stepped = Signal(int, int)
-    done = Signal(object)
-    failed = Signal(object)
-    over = Signal()
-
-
-class _Work(QRunnable):
-    """Runs a function in a thread of the pool."""
+class _Work:
+    """A piece of work, and whether somebody still wants it."""
 
     def __init__(self, work: Work) -> None:
-        super().__init__()
-        self.setAutoDelete(False)
-        self.work = work
-        self.reports = _Reports()
+        self._work = work
         self.is_wanted = True
+        self.progress: tuple[int, int] | None = None
+        """Steps done and steps in all; written by the thread, read by the window."""
+        # Work that was given up still runs until its next step, be what asked for it gone by then.
+        self.thread = SideThread(QCoreApplication.instance())
 
-    def step(self, done: int, total: int) -> None:
-        """Report how far the work is; raises Stopped where it was given up."""
+    def run(self) -> object:
+        """Do it, in whatever thread this is called in."""
+        return self._work(self._step)
+
+    def _step(self, done: int, total: int) -> None:
         if not self.is_wanted:
             raise Stopped
-        self.reports.stepped.emit(done, total)
-
-    def run(self) -> None:
-        """Run it, and report the result or the error."""
-        try:
-            result = self.work(self.step)
-        except Stopped:
-            pass
-        except Exception as error:  # noqa: BLE001 - whatever it is goes to the window's one error dialog
-            self.reports.failed.emit(error)
-        else:
-            self.reports.done.emit(result)
-        self.reports.over.emit()
+        self.progress = (done, total)
 
 
 class Background(QWidget):
@@ -86,7 +70,6 @@ class Background(QWidget):
         self._delay = QTimer(self, singleShot=True, interval=SHOWN_AFTER_MS)
         self._delay.timeout.connect(self.show)
         self._current: _Work | None = None
-        # Work that was given up still runs until its next step, and must be kept alive for so long.
         self._running: set[_Work] = set()
         self.hide()
 
@@ -105,14 +88,13 @@ class Background(QWidget):
             raise ValueError("one piece of work at a time")
         self._label.setText(text)
         self._current = current = _Work(work)
-        current.reports.stepped.connect(self._show_progress)
         self._running.add(current)
-        current.reports.over.connect(lambda: self._running.discard(current))
-        current.reports.done.connect(lambda result: self._end(current, lambda: then(result)))
-        current.reports.failed.connect(lambda error: self._end(current, lambda: self.failed.emit(error)))
+        current.thread.looked.connect(lambda: self._show_progress(current))
+        current.thread.done.connect(lambda result: self._end(current, lambda: then(result)))
+        current.thread.failed.connect(lambda error: self._end(current, lambda: self.failed.emit(error)))
         self._bar.setRange(0, 0)
         self._delay.start()
-        QThreadPool.globalInstance().start(current)
+        current.thread.start(current.run)
 
     def stop(self) -> None:
         """Give the work up: it ends at its next step, and what it made is dropped; nothing is written."""
@@ -123,16 +105,25 @@ class Background(QWidget):
     def finish(self) -> None:
         """Give the work up and wait until it has ended, before the window goes."""
         self.stop()
-        QThreadPool.globalInstance().waitForDone()
+        for work in tuple(self._running):
+            work.thread.wait()
+            self._let_go(work)
 
-    def _show_progress(self, done: int, total: int) -> None:
-        self._bar.setRange(0, total)
-        self._bar.setValue(done)
+    def _show_progress(self, work: _Work) -> None:
+        if work is self._current and work.progress is not None:
+            done, total = work.progress
+            self._bar.setRange(0, total)
+            self._bar.setValue(done)
 
     def _end(self, work: _Work, then: Callable[[], None]) -> None:
+        self._let_go(work)
         if work is self._current:
             self._rest()
             then()
+
+    def _let_go(self, work: _Work) -> None:
+        self._running.discard(work)
+        work.thread.deleteLater()
 
     def _rest(self) -> None:
         self._current = None

@@ -231,7 +231,7 @@ def test_a_window_that_is_closed_waits_for_the_sums_and_shows_nothing_of_them(wi
     answers.unsaved = "discard"
     threading.Timer(0.05, work.leave.set).start()
     window.close()
-    assert window.document.appraiser._pool.activeThreadCount() == 0
+    assert not window.document.appraiser._thread.is_running
     qtbot.wait(20)
     assert told == []
 
