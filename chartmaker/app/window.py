@@ -394,6 +394,7 @@ class Window(QMainWindow):
             event.ignore()
             return
         self._arrival.loaded.disconnect(self.bring_chart)
+        self._arrival.finish()
         self.background.finish()
         self.document.finish()
         self.autosave.close()

@@ -51,9 +51,9 @@ def test_one_at_a_time_and_after_a_wait_nothing_is_told(side, qtbot):
     assert told == []
 
 
-def test_rubbish_waits_until_every_thread_has_ended(side, qapp):
+def test_rubbish_waits_until_every_thread_has_ended(side, qapp, qtbot):
+    qtbot.waitUntil(gc.isenabled)  # what another test gave up may still be running
     other, leave, seen = SideThread(qapp), threading.Event(), []
-    assert gc.isenabled()
     side.start(lambda: seen.append(gc.isenabled()))
     other.start(lambda: leave.wait(5))
     side.wait()
