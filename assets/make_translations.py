@@ -132,7 +132,7 @@ def spoken_from_tables() -> set[str]:
 def sentences() -> tuple[str, ...]:
     """Give the sentences of edits, refusals and findings, those with most letters of their own first."""
     found = set()
-    for pattern in ("model/*.py", "checks/*.py", "files/*.py", *EDITS_OF_THE_WINDOW):
+    for pattern in ("model/*.py", "checks/*.py", "files/*.py", "files/measurements/*.py", *EDITS_OF_THE_WINDOW):
         for path in sorted((ROOT / "chartmaker").glob(pattern)):
             for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
                 found.update(text for part in _said_by(node) for text in templates_of(part))

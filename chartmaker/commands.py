@@ -1,8 +1,9 @@
-"""The commands that work without a display and without Qt: report, print, picture, lots."""
+"""The commands that work without a display and without Qt: report, print, picture, lots, take."""
 
 import argparse
 import datetime as dt
 import json
+import os
 import sys
 from collections.abc import Callable, Sequence
 from pathlib import Path
@@ -78,6 +79,14 @@ def _add_lots(parser: argparse.ArgumentParser) -> None:
     parser.set_defaults(run=_lots)
 
 
+def _add_take(parser: argparse.ArgumentParser) -> None:
+    """Add the readings of a measurement file (CGATS, CxF or CSV) to a palette, which is made where it is not there."""
+    parser.add_argument("measurements", type=Path, metavar="MEASUREMENTS")
+    parser.add_argument("--into", type=Path, required=True, metavar="PALETTE", dest="palette")
+    parser.add_argument("--dry-run", action="store_true", help="only show what would be added to which lot")
+    parser.set_defaults(run=_take)
+
+
 def _add_design(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("design", type=Path, metavar="DESIGN")
     parser.add_argument("--colourway", metavar="NAME", help="instead of the design's first")
@@ -88,6 +97,7 @@ _COMMANDS: dict[str, Callable[[argparse.ArgumentParser], None]] = {
     "print": _add_print,
     "picture": _add_picture,
     "lots": _add_lots,
+    "take": _add_take,
 }
 
 
@@ -140,6 +150,25 @@ def _lots(chosen: argparse.Namespace) -> int:
         print(json.dumps(lots_as_json(palette, Viewing()), ensure_ascii=False, indent=2, allow_nan=False))
     else:
         print(printable_lines(lots_as_text(palette, Viewing())))
+    return DONE
+
+
+def _take(chosen: argparse.Namespace) -> int:
+    from chartmaker.files.measurements.opening import read_measurements
+    from chartmaker.files.palette_writing import save_palette
+    from chartmaker.model.taking import taking
+    from chartmaker.report.taken_as_text import taken_as_text
+
+    contents = read_measurements(chosen.measurements)
+    path: Path = chosen.palette
+    is_there = os.path.lexists(path)
+    palette = read_palette(path) if is_there else Palette(name=path.name.removesuffix(".palette.toml"))
+    taken = taking(palette, contents.measured)
+    if taken.added and not chosen.dry_run:
+        save_palette(taken.palette, path)
+        if not is_there:
+            print(printable_lines(f"{path} was not there; it is a new palette now."))
+    print(printable_lines(taken_as_text(contents, taken, is_done=not chosen.dry_run)))
     return DONE
 
 

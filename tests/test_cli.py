@@ -88,7 +88,7 @@ def test_a_wrong_call_ends_with_2(words: list[str], capsys: pytest.CaptureFixtur
     assert "usage" in capsys.readouterr().err
 
 
-@pytest.mark.parametrize("later", ["take", "compare", "fit"])
+@pytest.mark.parametrize("later", ["compare", "fit"])
 def test_what_is_not_built_yet_is_no_command(later: str, capsys: pytest.CaptureFixture[str]) -> None:
     assert later not in COMMANDS
     assert main([later, "a", "b"]) == 2

@@ -545,6 +545,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>C* is {0}, below 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Carry the letter one round on</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2224,6 +2228,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>a line has more than {0} characters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a lot has {0} readings, more than {1}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2257,6 +2265,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>a planned lot cannot have readings: it does not exist yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a reflectance factor is {0}, below 0</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2444,6 +2456,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>data set {0} is left aside: it was measured under another condition than the first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>does not divide {0}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2576,11 +2592,23 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>is empty where a number is needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>is left out</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>is too large a number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is {0}, past all measure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is {0}, which is no number</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2608,6 +2636,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>it is left out: a palette holds {0} lots at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>it is no ordinary file</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2625,6 +2657,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>its arrays or tables are nested too deep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its encoding is not known</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2685,6 +2721,22 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>line {0} is not UTF-8 text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line {0}: Delete</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line {0}: Duplicate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line {0}: Insert</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line {0}: Move</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2776,7 +2828,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>names are taken from column {0}, {1}, the first of texts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>neighbour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>neither it nor its ColorSpecification says where it starts</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2804,11 +2864,23 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>no illuminant and observer are told; {0} and {1}° are assumed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no illuminant is told; {0} is assumed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no lot at hand would mend it; dye one with a value {0}, or swap letters in those rounds</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>no lot yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no observer is told; {0}° is assumed</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2905,6 +2977,18 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>provisional</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reflectance is taken for a factor: the largest value is {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reflectance is taken for percent: the largest value is {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reflectance is told to be {0} for the perfect white</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3156,6 +3240,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>the illuminant is {0}; a reading can be kept for {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the left edge of stitch {0}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3216,7 +3304,23 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>the wavelengths do not stand at equal steps: … {0} …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the whole band, {0} to {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there are two columns for {0} nm, {1} and {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there are {0} values for {1} fields</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no colour in it</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3236,6 +3340,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>this is XML, but no CxF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>this is a folder</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3244,11 +3352,27 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>this is no colour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>this is no path to a file: {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>this is no text that can be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is no text: it holds a zero byte</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>this is not an ordinary file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is too long for a colour</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3384,6 +3508,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>where a sample has values under several colour specifications, those under {0} are taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>work the repeat {0} times</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3485,7 +3613,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} has no reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} has {1} characters, more than {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} has {1} readings, more than {2}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3498,6 +3634,22 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} is not there any more: something else has moved or removed it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is not valid XML: Delete</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is not valid XML: Duplicate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is not valid XML: Insert</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is not valid XML: Move</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3541,6 +3693,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} lots have this name; the first is meant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} lots of {1} are at hand</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3570,6 +3726,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} of {1} motifs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} readings are left out: a lot holds {1} at most</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -165,11 +165,7 @@ def _words(line: str) -> list[str]:
 
 def _read(data: _DataSet, keywords: _Keywords, found: Findings, *, is_lone: bool) -> None:
     name = "" if is_lone else f"data set {data.number}"
-    try:
-        columns = columns_of(data.headings)
-    except ValueError as problem:
-        found.problems.add(name, str(problem))
-        return
+    columns = columns_of(data.headings)
     if not columns.has_colour:
         found.note(f"{name or 'the data set'} has no spectrum and no colour that is known; it is left aside")
         return

@@ -71,17 +71,22 @@ class Columns:
         return len(self.bands) + (3 if self.triple else 0)
 
     @property
+    def problem(self) -> str:
+        """Say where one wavelength stands twice; empty where none does."""
+        for one, other in itertools.pairwise(self.bands):
+            if one.nm == other.nm:
+                return f"there are two columns for {one.nm:g} nm, {one.column + 1} and {other.column + 1}"
+        return ""
+
+    @property
     def has_colour(self) -> bool:
         """Whether there is a colour in the table."""
         return bool(self.bands or self.triple)
 
 
 def columns_of(headings: Sequence[str]) -> Columns:
-    """Find what the columns hold. Raises ValueError where one wavelength stands twice."""
+    """Find what the columns hold."""
     bands = tuple(sorted(_bands(headings), key=lambda band: band.nm))
-    for one, other in itertools.pairwise(bands):
-        if one.nm == other.nm:
-            raise ValueError(f"there are two columns for {one.nm:g} nm, {one.column + 1} and {other.column + 1}")
     are_percent = any("%" in headings[band.column] for band in bands)
     return Columns(_name_columns(headings), bands, _triple(headings), are_percent)
 

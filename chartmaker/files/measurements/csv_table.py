@@ -5,8 +5,10 @@ headings may tell the viewing conditions. Samples may also stand side by side, u
 """
 
 import csv
+import io
 import itertools
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from contextlib import suppress
 
 from chartmaker.files.measurements.columns import FEWEST_BANDS, MOST_COLUMNS, Columns, columns_of
 from chartmaker.files.measurements.contents import TEXTILE_VIEWING, Contents, Findings, contents_of
@@ -25,9 +27,9 @@ _Lines = list[tuple[int, list[str]]]
 def csv_contents(text: str, where: str, found: Findings | None = None) -> Contents:
     """Read a table. Raises FileRefused with everything that is wrong."""
     found = found or Findings()
-    chosen = max(SEPARATORS, key=lambda separator: _weight(_lines(text, separator, most=HEADINGS_WITHIN)))
+    chosen = max(SEPARATORS, key=lambda separator: _weight(_first_lines(text, separator)))
     try:
-        lines = _lines(text, chosen, most=MOST_ROWS + HEADINGS_WITHIN + 1)
+        lines = list(_lines(text, chosen, most=MOST_ROWS + HEADINGS_WITHIN + 1))
         if max((len(cells) for _, cells in lines), default=0) > MOST_COLUMNS:
             found.problems.add("", f"a row has more than {MOST_COLUMNS} cells")
         else:
@@ -37,11 +39,20 @@ def csv_contents(text: str, where: str, found: Findings | None = None) -> Conten
     return contents_of(found, "CSV", where=where)
 
 
-def _lines(text: str, separator: str, *, most: int) -> _Lines:
-    """Give the first rows that are not empty."""
-    reader = csv.reader(text.splitlines(keepends=True), delimiter=separator)
+def _lines(text: str, separator: str, *, most: int) -> Iterator[tuple[int, list[str]]]:
+    """Give the first rows that are not empty, each with the line that it ends on. Raises csv.Error."""
+    reader = csv.reader(io.StringIO(text, newline=""), delimiter=separator)
     filled = ((reader.line_num, cells) for cells in reader if any(cell.strip() for cell in cells))
-    return list(itertools.islice(filled, most))
+    return itertools.islice(filled, most)
+
+
+def _first_lines(text: str, separator: str) -> _Lines:
+    """Give the rows in which headings are looked for, up to one that cannot be read."""
+    lines = []
+    with suppress(csv.Error):
+        for line in _lines(text, separator, most=HEADINGS_WITHIN):
+            lines.append(line)  # noqa: PERF402 - those before an error are wanted
+    return lines
 
 
 def _weight(lines: _Lines) -> int:
@@ -49,11 +60,8 @@ def _weight(lines: _Lines) -> int:
 
 
 def _columns(cells: Sequence[str]) -> Columns:
-    """Give what the cells would hold as headings; nothing where they cannot be such."""
-    try:
-        return columns_of(cells[:MOST_COLUMNS])
-    except ValueError:
-        return Columns((), (), None, are_percent=False)
+    """Give what the cells would hold as headings."""
+    return columns_of(cells[:MOST_COLUMNS])
 
 
 def _read(lines: _Lines, found: Findings) -> None:
@@ -66,17 +74,8 @@ def _read(lines: _Lines, found: Findings) -> None:
     elif _bands_down(lines):
         _read_side_by_side(lines, found)
     else:
-        _tell_nothing(lines, found)
-
-
-def _tell_nothing(lines: _Lines, found: Findings) -> None:
-    wavelengths = [cell for _, cells in lines[:1] for cell in cells]
-    try:
-        columns_of(wavelengths[:MOST_COLUMNS])
-    except ValueError as problem:
-        found.problems.add("line 1", str(problem))
-        return
-    found.problems.add("", "no row has headings of a colour: wavelengths, or L, a and b, or X, Y and Z, or L, C and h")
+        what = "no row has headings of a colour: wavelengths, or L, a and b, or X, Y and Z, or L, C and h"
+        found.problems.add("", what)
 
 
 def _read_table(headings: Sequence[str], rows: Sequence[Row], *, told: ToldViewing, found: Findings) -> None:
@@ -149,5 +148,6 @@ def _read_side_by_side(lines: _Lines, found: Findings) -> None:
     for column, name in enumerate(names[1:], start=2):
         values = [cells[column - 1] if column <= len(cells) else "" for _, cells in bands]
         if any(value.strip() for value in (name, *values)):
-            rows.append(Row([name, *values], f"the sample in column {column}"))
-    _read_table(headings, rows, told=ToldViewing(), found=found)
+            rows.append(Row([name, *values], f"column {column}"))
+    sheet = Sheet(headings=headings, columns=columns_of(headings), rows=rows, assumed=TEXTILE_VIEWING, is_turned=True)
+    read_sheet(sheet, found)

@@ -246,7 +246,7 @@ def _spectrum_maker(
         start = value.attributes.get("StartWL", "") or specification.start_nm
         step = value.attributes.get("Increment", "") or specification.step_nm
         if not start:
-            raise ValueError("neither it nor its ColorSpecification says at which wavelength it starts")
+            raise ValueError("neither it nor its ColorSpecification says where it starts")
         if not step:
             found.note("no Increment is told; spectra are taken for steps of 10 nm")
         factors, sentence = factors_from(numbers, white)

@@ -40,6 +40,13 @@ class Sheet:
     """What stands for the perfect white in a spectrum, where the file says so: 1 or 100."""
     name: str = ""
     """What notes call it; empty where it is the only one."""
+    is_turned: bool = False
+    """Whether samples stand side by side, each in a column of its own."""
+
+    def place_of(self, row: Row, column: int) -> str:
+        """Give the place of a cell."""
+        heading = self.headings[column].strip()
+        return f"{row.place}, at {heading}" if self.is_turned else f"{row.place}, column {column + 1} ({heading})"
 
 
 def read_sheet(sheet: Sheet, found: Findings) -> None:
@@ -47,7 +54,9 @@ def read_sheet(sheet: Sheet, found: Findings) -> None:
     if len(sheet.rows) > MOST_ROWS:
         found.problems.add(sheet.name, f"there are {len(sheet.rows)} rows, more than {MOST_ROWS}")
         return
-    if sheet.columns.bands:
+    if sheet.columns.problem:
+        found.problems.add(sheet.name, sheet.columns.problem)
+    elif sheet.columns.bands:
         _read_spectra(sheet, sheet.columns.bands, found)
     elif sheet.columns.triple:
         _read_triples(sheet, sheet.columns.triple, found)
@@ -124,8 +133,7 @@ def _numbers(sheet: Sheet, row: Row, columns: Iterable[int], found: Findings) ->
         try:
             values.append(number_in(row.cells[column] if column < len(row.cells) else ""))
         except ValueError as problem:
-            heading = sheet.headings[column].strip()
-            found.problems.add(f"{row.place}, column {column + 1} ({heading})", str(problem))
+            found.problems.add(sheet.place_of(row, column), str(problem))
             return []
     return values
 

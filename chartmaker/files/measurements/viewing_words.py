@@ -8,7 +8,7 @@ from chartmaker.model.settings import ILLUMINANTS, Viewing
 _LONG_NAMES = r"LED[- ]?(?:B[1-5]|BH1|RGB1|V[12])|D\d{2}|FL?\d{1,2}(?:\.\d)?"
 _LAMPS = rf"{_LONG_NAMES}|[ABCE]"
 _ILLUMINANT = re.compile(rf"(?<![A-Z0-9])({_LAMPS})(?![A-Z0-9])")
-_OBSERVER = re.compile(r"(?<![0-9.,A-Z])(10|2)(?:°|\s*[_-]?\s*DEG|\s*$|\s*[)\]/])|(CIE\W*)?(1931|1964)")
+_OBSERVER = re.compile(r"(?<![0-9.A-Z])(?<![0-9],)(10|2)(?:°|\s*[_-]?\s*DEG|\s*$|\s*[)\]/])|(CIE\W*)?(1931|1964)")
 _BOTH = re.compile(
     rf"[(\[]?(?<![A-Z0-9])(?:CIE\s*)?(?:({_LONG_NAMES})\s*[/|,_ -]|([ABCE])\s*[/|])\s*(10|2)(?![0-9.,])\s*"
     r"(?:°|[_ ]?DEG(?:REES?)?)?[)\]]?"
