@@ -62,7 +62,8 @@ HUES: tuple[tuple[float, str, str], ...] = (
 )
 """Where each hue ends in degrees of h_ab, its name, and what a grey is called that leans to it.
 
-After the last comes the first again. The angles are those of the Munsell renotation at value 5 and chroma 6, from illuminant C to D65/10° by CAT16.
+After the last comes the first again. The angles are those of the Munsell renotation at value 5 and chroma 6, brought
+from illuminant C to D65/10° by CAT16.
 """
 
 
