@@ -93,6 +93,14 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Delete</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Delete lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Delete the band</source>
         <translation type="unfinished"></translation>
     </message>
@@ -277,6 +285,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Save palette</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Shade</source>
         <translation type="unfinished"></translation>
     </message>
@@ -421,6 +433,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>A new palette: add lots, baths and yarns, then save it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A stitch takes {0} cm of yarn ({1} to {2}), by {3}. Metres and grams run from low to high; planned is the high end and {4} % in reserve; other is cast-on, tails, strands carried up, finish and trims.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -453,6 +469,22 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Add bath {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add lot {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add readings to {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add yarn {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>All families</source>
         <translation type="unfinished"></translation>
     </message>
@@ -478,6 +510,10 @@
     </message>
     <message>
         <source>Anything worth keeping with the design</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Are you sure?</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -557,6 +593,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Change bath {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Change carry up at most</source>
         <translation type="unfinished"></translation>
     </message>
@@ -605,6 +645,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Change lot {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Change reserve</source>
         <translation type="unfinished"></translation>
     </message>
@@ -634,6 +678,10 @@
     </message>
     <message>
         <source>Change title</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change yarn {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -768,6 +816,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Delete bath {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete lot {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Delete round</source>
         <translation type="unfinished"></translation>
     </message>
@@ -777,6 +833,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Delete round up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete yarn {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete {0} from the palette? {1}; the design keeps its own copy.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1472,6 +1536,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>New &amp;palette</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>New cap</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1648,7 +1716,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Remove a reading from {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Rename band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rename the palette</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1728,7 +1804,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Save palette &amp;as…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Save the design</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the palette</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1944,6 +2028,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Take yarn off the stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Texture of the band</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1961,6 +2049,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>The line of the band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The new palette</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2776,6 +2868,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>lot {0} has no reading {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>make one</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3256,6 +3352,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>the palette is not what the edit remembers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the piece is {0} stitches wide, the band's repeat only {1}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3317,6 +3417,22 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>there are {0} values for {1} fields</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no Delete {0} in the palette</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no Duplicate {0} in the palette</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no Insert {0} in the palette</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no Move {0} in the palette</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3549,6 +3665,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} (design)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} (palette)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} L</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3593,6 +3717,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} cannot be deleted: {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} cells but {1} shaping signs</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3602,6 +3730,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} g cannot be taken off a weight on hand</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3758,6 +3890,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} units of the window to the centimetre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} {1} of this yarn</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -12,6 +12,7 @@ from chartmaker.app.action import MENUS
 from chartmaker.app.actions import ACTIONS, TOOL_BAR, WITH_TEXT
 from chartmaker.app.block_actions import OFF_WITHOUT_SELECTION, ON_A_BLOCK
 from chartmaker.app.icons import icon
+from chartmaker.app.lots_actions import OFF_WITHOUT_LOT
 from chartmaker.app.motif_actions import ON_THE_SHELF
 from chartmaker.app.shading_actions import ON_A_CHIP
 from chartmaker.app.shared_button import SharedButton
@@ -31,7 +32,11 @@ ON_AT_FIRST = ("tool.draw", "part.figure", "motifs.snap", "view.shade", "page.ch
 DRAWING_MENUS = ("Shading", "Draw", "Rounds", "Bands", "Motifs")
 OFF_AFAR = ("block.", "view.zoom_in", "view.zoom_out", "view.fit", "view.true_size")
 """How the ids begin of what else cannot be done while the whole hat is seen from afar."""
-OFF_AT_FIRST = ("edit.undo", "edit.redo", "motifs.stamp", "motifs.lay_in", "findings.mend", *OFF_WITHOUT_SELECTION)
+OFF_AT_FIRST = (
+    *("edit.undo", "edit.redo", "motifs.stamp", "motifs.lay_in", "findings.mend"),
+    *OFF_WITHOUT_SELECTION,
+    *OFF_WITHOUT_LOT,
+)
 
 
 class ActionBar(QObject):
@@ -87,10 +92,10 @@ class ActionBar(QObject):
             made.setEnabled(action.enabled(self._window) and not is_off)
             if action.checked is not None:
                 made.setChecked(action.checked(self._window))
-        stack = self._window.document.stack
+        history = self._window.history
         for name, text, what in (
-            ("edit.undo", tr("&Undo"), stack.undoText()),
-            ("edit.redo", tr("&Redo"), stack.redoText()),
+            ("edit.undo", tr("&Undo"), history.undo_words()),
+            ("edit.redo", tr("&Redo"), history.redo_words()),
         ):
             self.made[name].setText(f"{text} {_lowered(what)}".strip().replace("&&", "&"))
             self.made[name].setToolTip(_tip(self.made[name]))

@@ -67,7 +67,7 @@ ACTIONS: tuple[Action, ...] = (
         "&Undo",
         ("Ctrl+Z",),
         lambda window: window.undo(),
-        lambda window: window.document.stack.canUndo(),
+        lambda window: window.history.undoing.canUndo(),
         icon="undo",
     ),
     Action(
@@ -76,7 +76,7 @@ ACTIONS: tuple[Action, ...] = (
         "&Redo",
         ("Ctrl+Shift+Z", "Ctrl+Y"),
         lambda window: window.redo(),
-        lambda window: window.document.stack.canRedo(),
+        lambda window: window.history.redoing.canRedo(),
         icon="redo",
     ),
     *BLOCK_ACTIONS,

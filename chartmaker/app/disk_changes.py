@@ -1,18 +1,43 @@
-"""Notices that something else has changed the design's file, and asks once whose version shall stand."""
+"""Notices that something else has changed the file of the design or the palette, and asks once whose shall stand."""
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Protocol
 
 if TYPE_CHECKING:
-    from chartmaker.app.filing import Filing
-    from chartmaker.app.own_file import Change
+    from chartmaker.app.own_file import Change, OwnFile
+    from chartmaker.app.questions import Questions
+
+
+class Kept(Protocol):
+    """What brings one kind of file in and out."""
+
+    @property
+    def own_file(self) -> OwnFile:
+        """The file at hand."""
+
+    @property
+    def questions(self) -> Questions:
+        """Who asks the user."""
+
+    @property
+    def name(self) -> str:
+        """What the file is called when it is asked about."""
+
+    def take_again(self) -> None:
+        """Read the file anew, and let go what is in the window."""
+
+    def count_as_unsaved(self) -> None:
+        """Let what is in the window count as changed."""
+
+    def save_as(self) -> bool:
+        """Ask for another file and save there."""
 
 
 class DiskChanges:
     """Looks when the window becomes active and before each save."""
 
-    def __init__(self, filing: Filing) -> None:
+    def __init__(self, filing: Kept) -> None:
         self._filing = filing
         self._put_off = ""
         self._is_asking = False
@@ -45,7 +70,7 @@ class DiskChanges:
             self._put_off = change.mark
             if answer == "mine":
                 filing.own_file.accept(change)
-                filing.document.stack.resetClean()
+                filing.count_as_unsaved()
             elif answer == "theirs":
                 filing.take_again()
             elif answer == "elsewhere":

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, QSettings, Qt, QTimer, Signal
 
 from chartmaker.app.disk_changes import DiskChanges
+from chartmaker.app.palette_filing import PaletteFiling
 from chartmaker.app.recent_files import forget, recent_files, remember
 from chartmaker.app.told import told
 from chartmaker.app.words import tr
@@ -24,6 +25,7 @@ if TYPE_CHECKING:
     from chartmaker.app.questions import Questions
     from chartmaker.files.fingerprint import Fingerprint
     from chartmaker.model.design import Design
+    from chartmaker.model.palette import Palette
 
 DESIGN_ENDING = ".hat.toml"
 FOLDER_KEY = "folder"
@@ -54,7 +56,9 @@ class Filing(QObject):
         self.background = background
         self.settings = settings
         self.changes = DiskChanges(self)
-        self._place: Path | None = document.path
+        self.place: Path | None = document.path
+        """Where the design came from or was saved to, even where another window has that file."""
+        self.palettes = PaletteFiling(self)
         own_file.told.connect(self.told)
         background.failed.connect(self.tell)
 
@@ -68,7 +72,7 @@ class Filing(QObject):
             try:
                 design, self.document.path = self._taken(self.document.path)
             except (UserProblem, OSError) as problem:
-                self.document.path = self._place = None
+                self.document.path = self.place = None
                 self._tell_soon(problem)
             else:
                 self.after_opening()
@@ -81,13 +85,13 @@ class Filing(QObject):
 
         if self.may_leave():
             self.own_file.leave()
-            self._place = None
+            self.place = None
             self.document.replace(blank_design(), path=None, palette=None)
 
     def open(self) -> None:
         """Ask for a design and open it."""
         if self.may_leave():
-            path = self.questions.file_to_open(tr("Open a design"), _kinds(tr("Designs"), "*.hat.toml"), self._folder)
+            path = self.questions.file_to_open(tr("Open a design"), _kinds(tr("Designs"), "*.hat.toml"), self.folder)
             if path is not None:
                 self._take(path)
 
@@ -98,21 +102,19 @@ class Filing(QObject):
 
     def open_palette(self) -> None:
         """Ask for a palette whose lots the letters may choose from too."""
-        path = self.questions.file_to_open(tr("Open a palette"), _kinds(tr("Palettes"), "*.palette.toml"), self._folder)
-        if path is not None:
-            self._carefully(lambda: self._take_palette(path))
+        self.palettes.open()
 
     def recent(self) -> list[Path]:
         """Give the designs opened last."""
         return recent_files(self.settings)
 
-    def _take(self, path: Path) -> bool:
+    def _take(self, path: Path, *, palette: Palette | None = None) -> bool:
         def read() -> None:
             design, own = self._taken(path)
-            self.document.replace(design, path=own, palette=None)
+            self.document.replace(design, path=own, palette=palette)
             self.after_opening()
 
-        return self._carefully(read)
+        return self.carefully(read)
 
     def _taken(self, path: Path) -> tuple[Design, Path | None]:
         """Read a design and take its file; without the file, and told, where another window has it.
@@ -123,7 +125,7 @@ class Filing(QObject):
 
         opened = open_design(path)
         own = self._own(path, opened.fingerprint)
-        self._place = path
+        self.place = path
         return opened.design, own
 
     def _own(self, path: Path, fingerprint: Fingerprint) -> Path | None:
@@ -136,8 +138,12 @@ class Filing(QObject):
 
     def take_again(self) -> None:
         """Read the design's file anew, and let go what is in the window."""
-        if self.document.path is not None:
-            self._take(self.document.path)
+        if self.document.path is not None:  # the palette at hand may have changes of its own
+            self._take(self.document.path, palette=self.document.palette)
+
+    def count_as_unsaved(self) -> None:
+        """Let the design count as changed, since its file holds something else now."""
+        self.document.stack.resetClean()
 
     def take_unsaved(self, design: Design, path: Path | None, based_on: Fingerprint | None) -> None:
         """Show work that its file does not hold; `based_on` is what the file was like when the work began."""
@@ -146,12 +152,12 @@ class Filing(QObject):
             self.show_unsaved(design, None)
         else:
             own = self._own(path, based_on)
-            self._place = path
+            self.place = path
             self.show_unsaved(design, own)
 
     def show_unsaved(self, design: Design, path: Path | None) -> None:
         """Show a design as unsaved changes of a file, which is this window's already, or of none."""
-        self._place = self._place if path is None else path
+        self.place = self.place if path is None else path
         self.document.replace(design, path=path, palette=None)
         self.document.stack.resetClean()
         self.after_opening()
@@ -160,13 +166,13 @@ class Filing(QObject):
         """Ask for a copy of one of the last saves, and show it as unsaved changes."""
         from chartmaker.app.earlier_copies import open_earlier_copy
 
-        self._carefully(lambda: open_earlier_copy(self))
+        self.carefully(lambda: open_earlier_copy(self))
 
     def after_opening(self) -> None:
         """Remember the design's place, and read the palette beside it once the window has shown the design itself."""
-        if self._place is None:
+        if self.place is None:
             return
-        self._note_place(self._place)
+        self._note_place(self.place)
         if self.document.is_appraised:
             self._take_palette_soon()
         else:
@@ -176,23 +182,7 @@ class Filing(QObject):
         QTimer.singleShot(PALETTE_AFTER_MS, self, self._take_palette_beside)
 
     def _take_palette_beside(self) -> None:
-        from chartmaker.files.palette_reading import read_palette_beside
-
-        document = self.document
-
-        def read() -> None:
-            palette = self._place and read_palette_beside(document.design, self._place)
-            if palette:
-                document.take_palette(palette)
-
-        self._carefully(read)
-
-    def _take_palette(self, path: Path) -> None:
-        from chartmaker.files.palette_reading import read_palette
-
-        palette = read_palette(path)
-        self.document.take_palette(palette)
-        self.told.emit(tr("{0} lots of {1} are at hand").format(len(palette.lots), palette.name or path.name))
+        self.carefully(self.palettes.take_beside)
 
     # --- saving
 
@@ -207,7 +197,10 @@ class Filing(QObject):
         return title or tr("New cap")
 
     def may_leave(self) -> bool:
-        """Ask about unsaved work; whether the design at hand may be left."""
+        """Ask about unsaved work of the design and of its palette; whether both may be left."""
+        return self._may_leave_design() and self.palettes.may_leave()
+
+    def _may_leave_design(self) -> bool:
         if self.document.stack.isClean():
             return True
         answer = self.questions.what_of_unsaved(self.name)
@@ -233,19 +226,19 @@ class Filing(QObject):
     def _proposed(self) -> Path:
         if self.document.path is not None:
             return self.document.path
-        if self._place is not None:  # another window has that file
-            return self._place.with_name(self._place.name.removesuffix(DESIGN_ENDING) + tr("-copy") + DESIGN_ENDING)
-        return self._folder / (_file_stem(self.document.design.title) + DESIGN_ENDING)
+        if self.place is not None:  # another window has that file
+            return self.place.with_name(self.place.name.removesuffix(DESIGN_ENDING) + tr("-copy") + DESIGN_ENDING)
+        return self.folder / (_file_stem(self.document.design.title) + DESIGN_ENDING)
 
     def _write(self, path: Path) -> bool:
         def write() -> None:
             self.own_file.save(self.document.design, path)
-            self.document.path = self._place = path
+            self.document.path = self.place = path
             self.document.stack.setClean()
             self._note_place(path)
             self.told.emit(tr("Saved {0}").format(path.name))
 
-        return self._carefully(write)
+        return self.carefully(write)
 
     # --- paper and pictures
 
@@ -286,7 +279,7 @@ class Filing(QObject):
         def write(made: object) -> None:
             from chartmaker.files.saving import write_safely
 
-            if isinstance(made, bytes) and self._carefully(lambda: write_safely(path, made, keep_previous=False)):
+            if isinstance(made, bytes) and self.carefully(lambda: write_safely(path, made, keep_previous=False)):
                 self.told.emit(tr("Wrote {0}").format(path.name))
 
         if self.background.is_busy:
@@ -297,7 +290,7 @@ class Filing(QObject):
     def _place_for(self, title: str, kinds: str, ending: str) -> Path | None:
         base = self.document.path
         stem = base.name.removesuffix(DESIGN_ENDING) if base else _file_stem(self.document.design.title)
-        path = self.questions.file_to_save(title, kinds, (base.parent if base else self._folder) / (stem + ending))
+        path = self.questions.file_to_save(title, kinds, (base.parent if base else self.folder) / (stem + ending))
         return None if path is None else _with_ending(path, ending)
 
     # --- problems
@@ -316,7 +309,7 @@ class Filing(QObject):
         """Tell it once what is being done now is over: what is opened is shown before a dialog stands over it."""
         QTimer.singleShot(0, self, partial(self.tell, error))
 
-    def _carefully(self, step: Callable[[], object]) -> bool:
+    def carefully(self, step: Callable[[], object]) -> bool:
         """Run a step that reads or writes; whether it went well, any problem being told."""
         try:
             step()
@@ -326,7 +319,8 @@ class Filing(QObject):
         return True
 
     @property
-    def _folder(self) -> Path:
+    def folder(self) -> Path:
+        """The folder that files were opened from or saved to last."""
         kept = self.settings.value(FOLDER_KEY, "")
         return Path(str(kept)) if kept else Path.home()
 

@@ -4,8 +4,53 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-if TYPE_CHECKING:
-    from chartmaker.app.action import Action
+from chartmaker.app.action import Action, always
 
-LOTS_ACTIONS: tuple[Action, ...] = ()
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from chartmaker.app.lots_desk import LotsDesk
+    from chartmaker.app.window import Window
+
+
+def _with_lot(window: Window) -> bool:
+    """Tell whether the Lots page is at hand, and a lot of the palette is chosen there."""
+    return window.page == "lots" and window.lots.has_chosen
+
+
+def _with_changes(window: Window) -> bool:
+    """Tell whether the palette has changes that are not saved."""
+    return window.lots.open_palette.is_modified
+
+
+def _keeping(  # noqa: PLR0913 - one row of the table
+    name: str,
+    text: str,
+    keys: tuple[str, ...],
+    run: Callable[[LotsDesk], object],
+    *,
+    enabled: Callable[[Window], bool] = always,
+    begins_group: bool = False,
+) -> Action:
+    return Action(
+        f"lots.{name}", "Lots", text, keys, lambda window: run(window.lots), enabled, begins_group=begins_group
+    )
+
+
+LOTS_ACTIONS: tuple[Action, ...] = (
+    _keeping("delete", "&Delete lot", ("Ctrl+Alt+Backspace",), lambda desk: desk.delete_lot(), enabled=_with_lot),
+    _keeping(
+        "save_palette",
+        "&Save palette",
+        ("Ctrl+Alt+S",),
+        lambda desk: desk.save_palette(),
+        enabled=_with_changes,
+        begins_group=True,
+    ),
+    _keeping("save_palette_as", "Save palette &as…", ("Ctrl+Alt+A",), lambda desk: desk.save_palette_as()),
+    _keeping("new_palette", "New &palette", ("Ctrl+Alt+N",), lambda desk: desk.new_palette()),
+)
 """In the order of the menu."""
+
+OFF_WITHOUT_LOT = ("lots.delete", "lots.save_palette")
+"""What cannot be done while the window is as it is at its start."""

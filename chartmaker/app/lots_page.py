@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import Signal
+
 from chartmaker.app.letter_menu import patch_icon
 from chartmaker.app.lot_choice import LotEntry, lot_entries
 from chartmaker.app.page_frame import PageFrame
@@ -20,6 +22,9 @@ if TYPE_CHECKING:
 
 class LotsPage(PageFrame):
     """The design's own lots and those of its palette, lightest first."""
+
+    chosen = Signal(str)
+    """The id of the lot whose row is chosen; empty where none is."""
 
     def __init__(self, document: OpenDesign, parent: QWidget | None = None) -> None:
         super().__init__(tr("Lots"), parent)
@@ -38,6 +43,7 @@ class LotsPage(PageFrame):
         self.table = ReadingTable(headings, wide=1, name=tr("Lots"))
         self.content.addWidget(self.table, 1)
         self._entries: tuple[LotEntry, ...] = ()
+        self.table.currentCellChanged.connect(lambda *_cells: self._tell_chosen())
         document.appraised.connect(self.refresh)
         self.refresh()
 
@@ -52,6 +58,10 @@ class LotsPage(PageFrame):
         if not self._entries:
             text = tr("No lots yet. Open a palette from the File menu to choose from its lots.")
         self.note.setText(text.format(len(self._entries), where, viewing.illuminant, viewing.observer))
+
+    def _tell_chosen(self) -> None:
+        row = self.table.currentRow()
+        self.chosen.emit(self._entries[row].lot.id if 0 <= row < len(self._entries) else "")
 
     def lead_to(self, place: Place) -> None:
         """Choose the row of the first letter that a finding is about."""

@@ -34,6 +34,8 @@ class OpenDesign(QObject):
     """An edit was applied, undone or redone."""
     appraised = Signal()
     """`appraisal` belongs to `design` again."""
+    palette_taken = Signal()
+    """`palette` is another one now."""
     failed = Signal(object)
     """The exception that kept the design from being appraised beside the window."""
 
@@ -87,12 +89,14 @@ class OpenDesign(QObject):
         self.stack.clear()
         self._steps.clear()
         self.stack.setClean()  # which clearing leaves undone where there was no history, but something unsaved
+        self.palette_taken.emit()
         self.replaced.emit()
         self.appraised.emit()
 
     def take_palette(self, palette: Palette) -> None:
         """Let letters choose from another palette's lots too; the design itself does not change."""
         self.palette = palette
+        self.palette_taken.emit()
         self._appraise()
 
     def do(self, edit: Edit | None) -> None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QObject, Signal
 
@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from chartmaker.files.claims import Claim
     from chartmaker.files.fingerprint import Fingerprint, Standing
     from chartmaker.model.design import Design
+    from chartmaker.model.palette import Palette
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,7 +42,7 @@ class OwnFile(QObject):
 
     def __init__(self, state: Path | None) -> None:
         super().__init__()
-        self._state = state
+        self.state = state
         self._claim: Claim | None = None
         self._path: Path | None = None
         self._is_known_gone = False
@@ -64,14 +65,12 @@ class OwnFile(QObject):
         self._claim = self._path = self.fingerprint = None
         self._is_known_gone = False
 
-    def save(self, design: Design, path: Path) -> None:
-        """Save the design and keep a copy of the save; the file is this window's from then on.
+    def save(self, thing: Design | Palette, path: Path) -> None:
+        """Save what the file holds, and keep a copy of the save; the file is this window's from then on.
 
         Raises UserProblem where it cannot be written or another window has it open, and ChangedMeanwhile where
         something else has changed it; the file is then as it was.
         """
-        from chartmaker.files.design_writing import save_design
-
         claim = self._claim_on(path)
         if claim is not None and not claim.is_ours:
             what = tr("it was not saved: another window has this design open")
@@ -79,7 +78,7 @@ class OwnFile(QObject):
         expected = self.fingerprint if self._is_held(path) else None
         try:
             self._keep_copy(path)
-            fingerprint = save_design(design, path, expected=expected)
+            fingerprint = self._written(thing, path, expected)
         except BaseException:
             if claim is not None and claim is not self._claim:
                 claim.release()
@@ -111,15 +110,20 @@ class OwnFile(QObject):
         """List the copies of a design's last saves, newest first; none without a folder for them."""
         from chartmaker.files.backups import Backups
 
-        return () if self._state is None else Backups(self._state / "backups").of(path)
+        return () if self.state is None else Backups(self.state / "backups").of(path)
+
+    def _written(self, thing: Any, path: Path, expected: Fingerprint | None) -> Fingerprint:
+        from chartmaker.files.design_writing import save_design
+
+        return save_design(thing, path, expected=expected)
 
     def _keep_copy(self, path: Path) -> None:
         from chartmaker.files.backups import Backups
 
-        if self._state is None:
+        if self.state is None:
             return
         try:
-            Backups(self._state / "backups").keep(path)
+            Backups(self.state / "backups").keep(path)
         except UserProblem as problem:
             self.told.emit(str(problem))
 
@@ -127,12 +131,12 @@ class OwnFile(QObject):
         """Give the claim on a file, the present one where it is this file's; None where nothing can be claimed."""
         from chartmaker.files.claims import claim
 
-        if self._state is None:
+        if self.state is None:
             return None
         if self._claim is not None and self._is_held(path):
             return self._claim
         try:
-            return claim(path, self._state / "claims")
+            return claim(path, self.state / "claims")
         except UserProblem as problem:
             self.told.emit(str(problem))
             return None
@@ -147,6 +151,21 @@ class OwnFile(QObject):
             self._claim.release()
         self._claim, self._path, self.fingerprint = claim, path, fingerprint
         self._is_known_gone = False
+
+
+class PaletteFile(OwnFile):
+    """Where the palette is saved to; it is never claimed, since several designs share one, each in its window."""
+
+    def _written(self, thing: Any, path: Path, expected: Fingerprint | None) -> Fingerprint:
+        from chartmaker.files.palette_writing import save_palette
+
+        return save_palette(thing, path, expected=expected)
+
+    def _keep_copy(self, path: Path) -> None:
+        """Keep no copy but the last, which a save leaves beside the file."""
+
+    def _claim_on(self, _path: Path) -> Claim | None:
+        return None
 
 
 def _as_it_is(path: Path) -> Fingerprint | None:

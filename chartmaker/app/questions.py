@@ -72,6 +72,21 @@ class Questions(KeepingQuestions):
         )
         return name.strip() if is_given else None
 
+    def is_sure(self, sentence: str, yes: str) -> bool:
+        """Ask before something that is easily regretted; `yes` is what the button says that does it."""
+        from PySide6.QtCore import Qt
+        from PySide6.QtWidgets import QMessageBox
+
+        box = QMessageBox(QMessageBox.Icon.Question, tr("Are you sure?"), "", parent=self._parent)
+        box.setTextFormat(Qt.TextFormat.PlainText)
+        box.setText(sentence)
+        does = box.addButton(yes, QMessageBox.ButtonRole.AcceptRole)
+        cancel = box.addButton(QMessageBox.StandardButton.Cancel)
+        box.setDefaultButton(cancel)  # Enter, typed on, does nothing
+        box.setEscapeButton(cancel)
+        box.exec()
+        return box.clickedButton() is does
+
     def tell(self, sentence: str) -> None:
         """Tell what went wrong: the one place where the window shows an error."""
         from PySide6.QtCore import Qt

@@ -29,7 +29,9 @@ from chartmaker.app.background import Background
 from chartmaker.app.colourway_box import ColourwayBox
 from chartmaker.app.filing import Filing
 from chartmaker.app.findings_strip import FindingsStrip, sentence
+from chartmaker.app.history import History
 from chartmaker.app.left_work import LeftWorkOffer
+from chartmaker.app.lots_desk import LotsDesk
 from chartmaker.app.own_file import OwnFile
 from chartmaker.app.page_frame import PageFrame, rule
 from chartmaker.app.questions import Questions
@@ -65,6 +67,8 @@ class Window(QMainWindow):
     document: OpenDesign
     filing: Filing
     findings: FindingsStrip
+    lots: LotsDesk
+    history: History
 
     def __init__(
         self,
@@ -89,6 +93,8 @@ class Window(QMainWindow):
             background=self.background,
             settings=settings,
         )
+        self.lots = LotsDesk(self.filing, self)
+        self.history = History(document, self.lots.open_palette)
         self.autosave = Autosave(document, own_file, state and state / "recovery")
         self._left_work = LeftWorkOffer(self.filing, self.autosave)
         self.findings = FindingsStrip(document)
@@ -173,6 +179,7 @@ class Window(QMainWindow):
             self._stack.addWidget(page)
         self._stack.setCurrentWidget(page)
         self._tabs.setCurrentIndex(PAGES.index(name))
+        self.history.turn_to(name)
         self.actions_made.refresh()
         self._hover.clear()
         if name == "chart":
@@ -208,7 +215,11 @@ class Window(QMainWindow):
             page = hat_page.HatPage(self.document)
             page.refused.connect(lambda text: self.statusBar().showMessage(told(text), 8000))
             return page
-        kinds = {"lots": lots_page.LotsPage, "yarn": yarn_page.YarnPage, "baths": baths_page.BathsPage}
+        if name == "lots":
+            lots = lots_page.LotsPage(self.document)
+            lots.chosen.connect(self.lots.choose)
+            return lots
+        kinds = {"yarn": yarn_page.YarnPage, "baths": baths_page.BathsPage}
         return kinds[name](self.document)
 
     # --- what actions do
@@ -241,12 +252,12 @@ class Window(QMainWindow):
     def undo(self) -> None:
         """Take the last step back; a gesture under way is dropped first."""
         self.chart.canvas.drop()
-        self.document.stack.undo()
+        self.history.undoing.undo()
 
     def redo(self) -> None:
         """Take a step again."""
         self.chart.canvas.drop()
-        self.document.stack.redo()
+        self.history.redoing.redo()
 
     def finish_typing(self) -> None:
         """Take what is being typed, as leaving its control would."""
@@ -325,6 +336,7 @@ class Window(QMainWindow):
         self.autosave.told.connect(self.filing.told)
         self.chart_came.connect(lambda: QTimer.singleShot(0, self, self._left_work.offer))
         document.stack.indexChanged.connect(self._follow)
+        self.lots.chosen_changed.connect(self.actions_made.refresh)
         document.stack.cleanChanged.connect(self._show_title)
         document.appraised.connect(self._follow)
         document.failed.connect(self.filing.tell)
@@ -383,9 +395,12 @@ class Window(QMainWindow):
                 self.findings.refresh(is_anew=True)
 
     def _look_at_file(self) -> None:
-        if self._chart is not None and QApplication.activeModalWidget() is None and self.filing.changes.are_to_ask:
-            self._chart.canvas.drop()
-            self.filing.changes.ask()
+        if self._chart is None or QApplication.activeModalWidget() is not None:
+            return
+        for changes in (self.filing.changes, self.filing.palettes.changes):
+            if changes.are_to_ask:
+                self._chart.canvas.drop()
+                changes.ask()
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Ask about unsaved work before going."""

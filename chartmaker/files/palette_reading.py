@@ -51,10 +51,18 @@ def palette_from_text(source: str, name: str) -> Palette:
 
 
 def read_palette_beside(design: Design, design_path: Path) -> Palette | None:
-    """Read the palette that a design names, relative to the design's own file.
+    """Read the palette that a design names; None where it names none, or one that is not there.
 
-    None where it names none, or one that is not there: the design stands alone then. Raises FileRefused where it is
-    there and cannot be taken.
+    Raises FileRefused where it is there and cannot be taken.
+    """
+    path = palette_beside(design, design_path)
+    return None if path is None else read_palette(path)
+
+
+def palette_beside(design: Design, design_path: Path) -> Path | None:
+    """Give the file of the palette that a design names, relative to the design's own file.
+
+    None where it names none, or one that is not there: the design stands alone then.
     """
     if not design.palette_file:
         return None
@@ -63,7 +71,7 @@ def read_palette_beside(design: Design, design_path: Path) -> Palette | None:
         path.stat()
     except (OSError, ValueError):  # absent, out of reach, or no possible path: the design has its own copies
         return None
-    return read_palette(path)
+    return path
 
 
 def palette_contents(table: Table) -> Palette:
@@ -133,7 +141,7 @@ def _assist(table: Table) -> Assist:
 
 
 def _lot(table: Table, *, yarn_ids: Collection[str], bath_ids: Collection[str]) -> Lot:
-    words = dict.fromkeys(("id", "name", "yarn", "bath"), text)
+    words = dict.fromkeys(("id", "name", "yarn", "bath", "notes", "picture"), text)
     amounts = {"load": whole, "dyed_on": date, "on_hand_g": number}
     fields = table.fields({**words, **amounts}, required=("id", "name"))
     _require_known(table, "yarn", fields.get("yarn"), yarn_ids)

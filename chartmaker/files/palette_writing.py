@@ -2,6 +2,7 @@
 
 from pathlib import Path
 
+from chartmaker.files.fingerprint import Fingerprint
 from chartmaker.files.palette_reading import palette_from_text
 from chartmaker.files.saving import save_checked
 from chartmaker.files.toml_writing import toml_from
@@ -13,12 +14,13 @@ from chartmaker.model.settings import Viewing
 Plain = dict[str, object]
 
 
-def save_palette(palette: Palette, path: Path) -> None:
-    """Write a palette to its file, which keeps its last good copy beside it.
+def save_palette(palette: Palette, path: Path, *, expected: Fingerprint | None = None) -> Fingerprint:
+    """Write a palette to its file, which keeps its last good copy beside it; give the file's new fingerprint.
 
-    Raises UserProblem, and leaves the file as it was, where that cannot be done.
+    Raises UserProblem where that cannot be done, and ChangedMeanwhile where something else has changed or removed the
+    file since its fingerprint was `expected` (None overwrites whatever is there); both leave the file as it was.
     """
-    save_checked(palette, path, write=palette_to_text, read=palette_from_text)
+    return save_checked(palette, path, write=palette_to_text, read=palette_from_text, expected=expected)
 
 
 def palette_to_text(palette: Palette) -> str:
@@ -85,6 +87,8 @@ def _lot(lot: Lot) -> Plain:
             "dyed_on": lot.dyed_on,
             "on_hand_g": float(lot.on_hand_g),
             "planned": {"bath": lot.planned.bath, "load": lot.planned.load} if lot.planned else None,
+            "notes": lot.notes or None,
+            "picture": lot.picture or None,
             "readings": [_reading(reading) for reading in lot.readings] or None,
         }
     )

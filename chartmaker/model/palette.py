@@ -123,10 +123,15 @@ class Lot:
     planned: Planned | None = None
     """Set for a lot that is not dyed yet; it then has no readings."""
     readings: tuple[Reading, ...] = ()
+    notes: str = ""
+    picture: str = ""
+    """A picture of its swatch, as a path from the palette's folder; whether it is there is not the model's to know."""
 
     def __post_init__(self) -> None:
         require_text("a lot's id", self.id)
         require_text("a lot's name", self.name)
+        require_short("notes", self.notes)
+        require_short("picture", self.picture)
         require_within("load", self.load, 1, 12)
         require_within("on_hand_g", self.on_hand_g, 0, 100_000)
         if len(self.readings) > MOST_READINGS:

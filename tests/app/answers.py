@@ -12,6 +12,7 @@ class Answers:
         self.unsaved: Answer = "cancel"
         self.path: Path | None = None
         self.size = "a4"
+        self.sure = False
         self.motif_name: str | None = None
         self.asked: list[str] = []
         self.told: list[str] = []
@@ -36,6 +37,10 @@ class Answers:
     def name_of_motif(self, proposed: str) -> str | None:
         self.asked.append(proposed)
         return self.motif_name
+
+    def is_sure(self, sentence: str, _yes: str) -> bool:
+        self.asked.append(sentence)
+        return self.sure
 
     def tell(self, sentence: str) -> None:
         self.told.append(sentence)

@@ -1,0 +1,70 @@
+"""Which history undo and redo act on: the design's, or on the Lots page the palette's."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject
+
+from chartmaker.app.words import tr
+
+if TYPE_CHECKING:
+    from PySide6.QtGui import QUndoStack
+
+    from chartmaker.app.open_design import OpenDesign
+    from chartmaker.app.open_palette import OpenPalette
+
+
+class History(QObject):
+    """Two histories, of which the page at hand decides.
+
+    On the Lots page a step of the design can be taken back too, if it was the last thing done there: copies refreshed,
+    say. Steps of the design from other pages, which are not in sight then, are left alone.
+    """
+
+    def __init__(self, document: OpenDesign, palette: OpenPalette) -> None:
+        super().__init__(document)
+        self._design, self._palette = document.stack, palette.stack
+        self._is_on_lots = False
+        self._last = self._palette
+        self._floor = 0
+        self._design.indexChanged.connect(lambda _index: self._note(self._design))
+        self._palette.indexChanged.connect(lambda _index: self._note(self._palette))
+
+    def turn_to(self, page: str) -> None:
+        """Follow the window to a page."""
+        is_on_lots = page == "lots"
+        if is_on_lots and not self._is_on_lots:
+            self._last, self._floor = self._palette, self._design.index()
+        self._is_on_lots = is_on_lots
+
+    @property
+    def undoing(self) -> QUndoStack:
+        """The history that undo acts on now."""
+        if not self._is_on_lots or (self._last is self._design and self._design.index() > self._floor):
+            return self._design
+        return self._palette
+
+    @property
+    def redoing(self) -> QUndoStack:
+        """The history that redo acts on now."""
+        if not self._is_on_lots or (self._last is self._design and self._design.canRedo()):
+            return self._design
+        return self._palette
+
+    def undo_words(self) -> str:
+        """Give what would be taken back, and on the Lots page of what it is a step."""
+        return self._words(self.undoing.undoText(), self.undoing)
+
+    def redo_words(self) -> str:
+        """Give what would be done again, and on the Lots page of what it is a step."""
+        return self._words(self.redoing.redoText(), self.redoing)
+
+    def _words(self, text: str, stack: QUndoStack) -> str:
+        if not text or not self._is_on_lots:
+            return text
+        return (tr("{0} (palette)") if stack is self._palette else tr("{0} (design)")).format(text)
+
+    def _note(self, stack: QUndoStack) -> None:
+        if self._is_on_lots:
+            self._last = stack
