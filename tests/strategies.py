@@ -13,7 +13,7 @@ from chartmaker.model.design import Colourway, Design
 from chartmaker.model.gauge import Gauge, Swatch
 from chartmaker.model.hat import CAST_ON_METHODS, FINISH_METHODS, SHAPES, TRIM_KINDS, CastOn, Finish, Hat, Trim
 from chartmaker.model.palette import STATES, Assist, Bath, Lot, Mordant, Palette, Planned, Yarn
-from chartmaker.model.reading import LabReading, Reading, ScreenReading, Spectrum, XyzReading
+from chartmaker.model.reading import SOURCES, LabReading, Reading, ScreenReading, Spectrum, XyzReading
 from chartmaker.model.round import Round
 from chartmaker.model.settings import ILLUMINANTS, OBSERVERS, Allowances, Limits, Viewing
 from chartmaker.model.stitches import Part, Shaping
@@ -127,7 +127,7 @@ def readings() -> SearchStrategy[Reading]:
     lab = st.tuples(numbers(0, 110), numbers(-200, 200), numbers(-200, 200))
     xyz = st.tuples(numbers(0, 200), numbers(0, 200), numbers(0, 200))
     return st.one_of(
-        st.builds(LabReading, lab=lab, viewing=viewings()),
+        st.builds(LabReading, lab=lab, viewing=viewings(), source=st.sampled_from(SOURCES)),
         st.builds(XyzReading, xyz=xyz, viewing=viewings()),
         st.from_regex(r"\A#[0-9a-fA-F]{6}\Z").map(lambda text: ScreenReading(hex=text)),
         spectra(),

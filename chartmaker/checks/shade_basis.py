@@ -25,6 +25,13 @@ def check(facts: Facts) -> Iterator[Finding]:
                 f"rests on a screen colour; its value may be off by {letter.shade.deviation[0]:g} and more",
                 "measure it with an instrument",
             )
+        elif letter.shade.rests_on == "photo":
+            yield _finding(
+                letter,
+                "note",
+                f"rests on a photo; its spread is taken as {letter.shade.deviation[0]:g} in value",
+                "measure it with an instrument where it must be sure",
+            )
         elif letter.shade.is_lone:
             yield _finding(
                 letter,

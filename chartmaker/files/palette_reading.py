@@ -189,7 +189,7 @@ def _spectrum(table: Table) -> Reading:
 
 
 def _lab(table: Table) -> Reading:
-    fields = table.fields({"lab": triple}, required=("lab",))
+    fields = table.fields({"lab": triple, "source": text}, required=("lab",))
     return table.build(LabReading(lab=(50.0, 0.0, 0.0), viewing=viewing_of(table)), fields)
 
 

@@ -102,7 +102,8 @@ def _reading(reading: Reading) -> Plain:
     if isinstance(reading, ScreenReading):
         return kind | {"hex": reading.hex}
     if isinstance(reading, LabReading):
-        return kind | {"lab": [float(value) for value in reading.lab]} | viewing_data(reading.viewing)
+        source: Plain = {"source": reading.source} if reading.source != "instrument" else {}
+        return kind | {"lab": [float(value) for value in reading.lab]} | viewing_data(reading.viewing) | source
     return kind | {"xyz": [float(value) for value in reading.xyz]} | viewing_data(reading.viewing)
 
 

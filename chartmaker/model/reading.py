@@ -4,8 +4,11 @@ import re
 from dataclasses import dataclass
 from typing import ClassVar
 
-from chartmaker.model.bounds import require_within
+from chartmaker.model.bounds import require_one_of, require_within
 from chartmaker.model.settings import Viewing
+
+SOURCES = ("instrument", "photo")
+"""What CIELAB may come from: an instrument, or a photo that was corrected by a target beside the lot."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -41,8 +44,11 @@ class LabReading:
     kind: ClassVar[str] = "lab"
     lab: tuple[float, float, float]
     viewing: Viewing = Viewing()
+    source: str = "instrument"
+    """One of `SOURCES`."""
 
     def __post_init__(self) -> None:
+        require_one_of("source", self.source, SOURCES)
         require_within("L*", self.lab[0], 0, 110)
         for name, value in zip(("a*", "b*"), self.lab[1:], strict=True):
             require_within(name, value, -200, 200)

@@ -13,6 +13,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from chartmaker.model.settings import Viewing
+from chartmaker.shade.target import EDITIONS, SPECTRA_BANDS, TARGET_TABLE
 from chartmaker.shade.weights import KEPT_BANDS, TABLES, VIEWINGS, Bands, table_path, viewing_key
 
 with warnings.catch_warnings(), np.printoptions():
@@ -97,12 +98,40 @@ def write_tables(folder: Path) -> None:
         table_path(bands, folder).write_text(_as_text(head, rows), encoding="utf-8")
 
 
-def _as_text(head: dict[str, object], rows: dict[str, list[NDArray[np.float64]]]) -> str:
+def target_lab(edition: str) -> NDArray[np.float64]:
+    """Give L*, a*, b* (24 × 3, D50 and 2°) that the maker states for an edition, row by row from the upper left.
+
+    colour-science keeps them as xyY; two decimals are what was published.
+    """
+    whole = next(each for name, each in colour.CCS_COLOURCHECKERS.items() if name.endswith(EDITIONS[edition]))
+    xyz = colour.xyY_to_XYZ(list(whole.data.values()))
+    return np.asarray(np.round(colour.XYZ_to_Lab(xyz, whole.illuminant), 2))
+
+
+def target_spectra() -> NDArray[np.float64]:
+    """Give reflectance factors (24 × `SPECTRA_BANDS`) of the older edition, the mean of measured targets."""
+    shape = colour.SpectralShape(SPECTRA_BANDS.start_nm, SPECTRA_BANDS.end_nm, SPECTRA_BANDS.step_nm)
+    sets = (list(each.values()) for each in colour.SDS_COLOURCHECKERS.values())
+    measured = next(spectra for spectra in sets if spectra[0].shape == shape)
+    return np.array([spectrum.values for spectrum in measured])
+
+
+def write_target(path: Path) -> None:
+    """Write the 24-patch target's table: both editions' CIELAB, and the spectra of the older one."""
+    head: dict[str, object] = {
+        "origin": f"From colour-science {colour.__version__}: python -m chartmaker.shade.colorimetry; "
+        "the maker's CIELAB for D50 and 2° of both editions, and the mean of measured targets of the older one",
+    }
+    rows = {edition: list(target_lab(edition)) for edition in EDITIONS}
+    path.write_text(_as_text(head, {**rows, "spectra": list(target_spectra())}, decimals=5), encoding="utf-8")
+
+
+def _as_text(head: dict[str, object], rows: dict[str, list[NDArray[np.float64]]], *, decimals: int = 12) -> str:
     """Lay a table out as JSON with one row a line."""
     lines = [f"  {json.dumps(key)}: {json.dumps(value)}," for key, value in head.items()]
     blocks = [
         f'    "{key}": [\n'
-        + ",\n".join("      [" + ", ".join(f"{value:.12f}" for value in row) + "]" for row in matrix)
+        + ",\n".join("      [" + ", ".join(f"{value:.{decimals}f}" for value in row) + "]" for row in matrix)
         + "\n    ]"
         for key, matrix in rows.items()
     ]
@@ -111,4 +140,5 @@ def _as_text(head: dict[str, object], rows: dict[str, list[NDArray[np.float64]]]
 
 if __name__ == "__main__":
     write_tables(TABLES)
-    print(f"wrote {len(KEPT_BANDS) + 1} tables to {TABLES}")
+    write_target(TARGET_TABLE)
+    print(f"wrote {len(KEPT_BANDS) + 2} tables to {TABLES}")

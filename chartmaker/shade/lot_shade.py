@@ -44,7 +44,7 @@ class LotShade:
     @property
     def has_assumed_spread(self) -> bool:
         """Whether its deviation is a stated default, which more of the same readings would not make smaller."""
-        return self.readings < 2 or self.rests_on == "approximate"
+        return self.readings < 2 or self.rests_on in {"photo", "approximate"}
 
     @property
     def hex(self) -> str:

@@ -15,8 +15,7 @@ from chartmaker.shade.weights import Bands, white_point, xyz_of_spectra
 
 SCREEN_VIEWING = Viewing(illuminant="D65", observer="2")
 """What sRGB is defined for (IEC 61966-2-1:1999)."""
-RESTS_ON_OF_KIND = {"spectrum": "spectrum", "lab": "lab", "xyz": "xyz", "srgb": "approximate"}
-"""What a shade rests on, by the kind of the reading."""
+_RESTS_ON_OF_KIND = {"spectrum": "spectrum", "lab": "lab", "xyz": "xyz", "srgb": "approximate"}
 
 
 def lab_of_readings(readings: Sequence[Reading], viewing: Viewing) -> NDArray[np.float64]:
@@ -28,6 +27,12 @@ def lab_of_readings(readings: Sequence[Reading], viewing: Viewing) -> NDArray[np
     for indices in stacks.values():
         lab[indices] = _lab_of_stack([readings[index] for index in indices], viewing)
     return lab
+
+
+def rests_on(reading: Reading) -> str:
+    """Give what a reading lets a shade rest on, a word of `RESTS_ON`."""
+    is_photo = isinstance(reading, LabReading) and reading.source == "photo"
+    return "photo" if is_photo else _RESTS_ON_OF_KIND[reading.kind]
 
 
 def is_adapted(reading: Reading, viewing: Viewing) -> bool:

@@ -10,12 +10,22 @@ from tests.benchmarks import (
     bench_canvas,
     bench_desk,
     bench_fill,
+    bench_photo,
     bench_sheets,
     bench_views,
     bench_window,
 )
 
-BENCHMARKS = (bench_appraisal, bench_sheets, bench_window, bench_canvas, bench_desk, bench_fill, bench_views)
+BENCHMARKS = (
+    bench_appraisal,
+    bench_sheets,
+    bench_window,
+    bench_canvas,
+    bench_desk,
+    bench_fill,
+    bench_views,
+    bench_photo,
+)
 
 
 def main() -> int:

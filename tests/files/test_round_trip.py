@@ -9,7 +9,10 @@ from chartmaker.files.design_reading import design_from_text
 from chartmaker.files.design_writing import design_to_text
 from chartmaker.files.palette_reading import palette_from_text
 from chartmaker.files.palette_writing import palette_to_text
+from chartmaker.files.problems import FileRefused
 from chartmaker.files.toml_writing import toml_from
+from chartmaker.model.palette import Lot, Palette
+from chartmaker.model.reading import LabReading
 from tests.builders import chart, lot
 from tests.strategies import designs, palettes, texts
 
@@ -93,3 +96,18 @@ def test_edges_and_trims_and_colourways_stand_on_one_line():
     assert 'finish = {letter = "A", method = "drawn-through"}' in lines
     assert "trims = []" in lines
     assert 'lots = {A = "oat", B = "moss"}' in lines
+
+
+def test_a_reading_of_a_photo_says_so_in_the_file_and_one_of_an_instrument_is_written_as_ever():
+    readings = (LabReading(lab=(50.0, 1.0, 2.0)), LabReading(lab=(50.0, 1.0, 2.0), source="photo"))
+    palette = Palette(lots=(Lot(id="a", name="a", readings=readings),))
+    written = palette_to_text(palette)
+    assert written.count("source") == 1
+    assert 'source = "photo"' in written
+    assert palette_from_text(written, "p").lots[0].readings == readings
+
+
+def test_a_source_that_is_none_is_refused_at_its_place():
+    palette = Palette(lots=(Lot(id="a", name="a", readings=(LabReading(lab=(50.0, 1.0, 2.0), source="photo"),)),))
+    with pytest.raises(FileRefused, match=r"lots\[1\].readings\[1\].*source is 'fancy'"):
+        palette_from_text(palette_to_text(palette).replace('"photo"', '"fancy"'), "p")

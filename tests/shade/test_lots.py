@@ -14,7 +14,7 @@ from chartmaker.model.settings import Viewing
 from chartmaker.shade import lots
 from chartmaker.shade.colorimetry import colour
 from chartmaker.shade.lot_shade import RESTS_ON
-from chartmaker.shade.lots import LONE_DEVIATION, SCREEN_DEVIATION, shade_of, shade_of_yarn, shades_of
+from chartmaker.shade.lots import LONE_DEVIATION, PHOTO_DEVIATION, SCREEN_DEVIATION, shade_of, shade_of_yarn, shades_of
 from chartmaker.shade.readings import lab_of_readings
 from chartmaker.shade.spread import value_difference
 from tests import strategies
@@ -175,3 +175,18 @@ def test_screen_colours_err_alike_however_many_are_picked() -> None:
     steady = replace(shade, lab=(90.0, 0.0, 0.0))
     difference = value_difference(shade, steady)
     assert difference.difference - difference.low == pytest.approx(1.645 * math.sqrt(2 * 6.0**2), rel=1e-3)
+
+
+def test_a_photo_is_given_its_own_spread_however_many_were_taken():
+    one = LabReading(lab=(50.0, 10.0, 10.0), source="photo")
+    shade = shade_of(Lot(id="a", name="a", readings=(one,)), Viewing())
+    assert (shade.rests_on, shade.deviation) == ("photo", PHOTO_DEVIATION)
+    two = Lot(id="b", name="b", readings=(one, LabReading(lab=(60.0, 10.0, 10.0), source="photo")))
+    shade = shade_of(two, Viewing())
+    assert shade.deviation == pytest.approx((np.sqrt(50), *PHOTO_DEVIATION[1:]))
+    assert shade.has_assumed_spread
+
+
+def test_a_photo_beside_an_instrument_lets_a_shade_rest_on_the_photo():
+    readings = (LabReading(lab=(50.0, 10.0, 10.0), source="photo"), LabReading(lab=(50.0, 10.0, 10.0)))
+    assert shade_of(Lot(id="a", name="a", readings=readings), Viewing()).rests_on == "photo"

@@ -10,6 +10,7 @@ from chartmaker.shade import colorimetry
 from chartmaker.shade.colorimetry import colour, weighting_factors
 from chartmaker.shade.difference import ciede2000
 from chartmaker.shade.lab import lab_of_xyz
+from chartmaker.shade.target import TARGET_TABLE
 from chartmaker.shade.weights import (
     KEPT_BANDS,
     TABLES,
@@ -59,6 +60,7 @@ def test_the_kept_white_points_are_what_colour_science_gives_today():
 
 def test_writing_the_tables_gives_the_kept_ones(tmp_path):
     colorimetry.write_tables(tmp_path)
+    colorimetry.write_target(tmp_path / TARGET_TABLE.name)
     written = sorted(path.name for path in tmp_path.iterdir())
     assert written == sorted(path.name for path in TABLES.iterdir())
     for name in written:
