@@ -2884,6 +2884,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>measure it with an instrument where it must be sure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>metres</source>
         <translation type="unfinished"></translation>
     </message>

@@ -65,4 +65,4 @@ def _reread(shade: LotShade, numbers: Sequence[int]) -> list[LotShade]:
 
 
 def _more(shade: LotShade, readings: int) -> int:
-    return 0 if shade.rests_on == "approximate" else max(0, readings - shade.readings)
+    return 0 if shade.rests_on in {"photo", "approximate"} else max(0, readings - shade.readings)

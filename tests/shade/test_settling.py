@@ -80,8 +80,9 @@ def test_a_lone_reading_s_spread_is_taken_for_that_of_readings_to_come():
     assert found.more[0] == found.readings - 1
 
 
-def test_more_screen_colours_settle_nothing():
-    picked = replace(shade(75, deviation=SCREEN_DEVIATION[0], readings=1), rests_on="approximate")
+@pytest.mark.parametrize("rests_on", ["photo", "approximate"])
+def test_more_photos_and_screen_colours_settle_nothing(rests_on):
+    picked = replace(shade(75, deviation=SCREEN_DEVIATION[0], readings=1), rests_on=rests_on)
     found = settle(picked, shade(50, deviation=0.5, readings=5), LIMITS)
     assert (found.grade, found.grade_of_mean, found.readings) == ("soft", "clear", None)
 
