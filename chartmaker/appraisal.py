@@ -18,6 +18,7 @@ from chartmaker.knit.yarn import Requirement, requirements
 from chartmaker.model.bounds import MOST_LOTS
 from chartmaker.model.design import Design
 from chartmaker.model.palette import Palette
+from chartmaker.shade.elsewhere import EyesContrast, LightContrast, elsewhere
 from chartmaker.shade.lots import shade_of
 from chartmaker.shade.spread import contrast_table, grade
 
@@ -40,10 +41,12 @@ class Contrast:
     value_difference_low: float
     ciede2000: float
     grade: str
+    in_lights: tuple[LightContrast, ...]
+    to_eyes: tuple[EyesContrast, ...]
 
 
 Contrasts = dict[tuple[str, str], Contrast]
-"""By letters, both ways round; only letters that have a shade."""
+"""By two letters, both ways round; only letters that have a shade."""
 
 
 def appraise(design: Design, palette: Palette | None = None) -> Appraisal:
@@ -83,14 +86,21 @@ def _letter(design: Design, need: Requirement) -> LetterAppraisal:
 
 
 def _contrasts(letters: Sequence[LetterAppraisal], design: Design) -> Contrasts:
-    shaded = [(item.letter, item.shade) for item in letters if item.shade]
-    delta, low, ciede2000 = contrast_table([shade for _, shade in shaded])
+    shaded = [(item.letter, item.lot, item.shade) for item in letters if item.lot and item.shade]
+    shades = [shade for _, _, shade in shaded]
+    delta, low, ciede2000 = contrast_table(shades)
+    away = elsewhere([lot for _, lot, _ in shaded], shades)
     found: Contrasts = {}
-    for row, (first, _) in enumerate(shaded):
-        for column, (second, _) in enumerate(shaded):
+    for row, (first, _, _) in enumerate(shaded):
+        for column, (second, _, _) in enumerate(shaded[row + 1 :], start=row + 1):
             bound = float(low[row, column])
-            found[first, second] = Contrast(
-                float(delta[row, column]), bound, float(ciede2000[row, column]), grade(bound, design.limits)
+            found[first, second] = found[second, first] = Contrast(
+                float(delta[row, column]),
+                bound,
+                float(ciede2000[row, column]),
+                grade(bound, design.limits),
+                away.in_lights(row, column, design.limits),
+                away.to_eyes(row, column),
             )
     return found
 
@@ -110,6 +120,8 @@ def _pairs(design: Design, fabric: Fabric, contrasts: Contrasts) -> tuple[PairAp
                 value_difference_low=contrast.value_difference_low if contrast else None,
                 ciede2000=contrast.ciede2000 if contrast else None,
                 grade=contrast.grade if contrast else "",
+                in_lights=contrast.in_lights if contrast else (),
+                to_eyes=contrast.to_eyes if contrast else (),
             )
         )
     return tuple(found)

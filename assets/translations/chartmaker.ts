@@ -3681,6 +3681,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} and {1} are {2} {3}, but {4} {5}: {6} apart in value for certain, in the place of {7}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} and {1} differ by {2} in value, {3} for certain: {4} along {5} m of edge</source>
         <translation type="unfinished"></translation>
     </message>

@@ -10,6 +10,7 @@ from chartmaker.knit.profile import Profile
 from chartmaker.knit.yarn import Requirement
 from chartmaker.model.design import Design
 from chartmaker.model.palette import Lot, Palette
+from chartmaker.shade.elsewhere import EyesContrast, LightContrast
 from chartmaker.shade.lot_shade import LotShade
 
 
@@ -53,6 +54,10 @@ class PairAppraisal:
     ciede2000: float | None
     grade: str
     """Either clear, soft or lost; empty while a shade is missing."""
+    in_lights: tuple[LightContrast, ...] = ()
+    """In the lights beside the design's own; empty unless both lots have spectra."""
+    to_eyes: tuple[EyesContrast, ...] = ()
+    """To eyes that lack a cone; empty while a shade is missing."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

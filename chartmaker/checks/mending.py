@@ -1,12 +1,16 @@
 """The way out of shades that do not read: the lot, or the letter, that mends it with the least change of hue."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from chartmaker.checks.facts import Facts, PairAppraisal
 from chartmaker.model.palette import Lot
+from chartmaker.model.settings import Viewing
 from chartmaker.shade.least_change import Neighbour, least_change
+from chartmaker.shade.lights import is_measured
 from chartmaker.shade.lot_shade import LotShade
 from chartmaker.shade.lots import shades_of
+from chartmaker.shade.spread import value_difference
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,11 +38,32 @@ def mend(facts: Facts, pair: PairAppraisal) -> WayOut:
     if pair.grade == "lost":
         steps.append(("soft", limits.value_soft))
     for grade, wanted in steps:
-        choices = [choice for letter in pair.letters if (choice := _choose(facts, pair, letter, wanted))]
+        candidates = _candidates(facts)
+        found = [_choose(facts, pair, letter, wanted, candidates) for letter in pair.letters]
+        choices = [choice for choice in found if choice]
         if choices:
             best = min(choices, key=lambda choice: choice.hue_change)
             return WayOut(_text(facts, best, grade), (best.letter, best.shade.lot))
     return WayOut(_no_lot(facts, pair))
+
+
+def mend_in_lights(facts: Facts, pair: PairAppraisal, lights: Sequence[Viewing]) -> WayOut:
+    """Find the lot that keeps a pair's grade in some other lights too, and leaves no other pair worse in its own."""
+    limits = facts.design.limits
+    wanted = limits.value_clear if pair.grade == "clear" else limits.value_soft
+    choices = []
+    for letter in pair.letters:
+        partner = facts.letter(pair.letters.replace(letter, "")).lot
+        if partner is not None:
+            steady = [one for one in _candidates(facts) if _keeps(facts, one, partner, wanted, lights)]
+            choices.append(_choose(facts, pair, letter, wanted, steady))
+    fit = [choice for choice in choices if choice]
+    if not fit:
+        return WayOut(f"no lot at hand would stay {pair.grade} there; look at both in that light before you knit")
+    best = min(fit, key=lambda choice: choice.hue_change)
+    lot = facts.palette.lot(best.shade.lot)
+    change = (best.letter, best.shade.lot)
+    return WayOut(f"make {best.letter} {_called(lot)}, value {best.shade.value:.0f}: {pair.grade} there too", change)
 
 
 def reshade(facts: Facts, letters: str) -> str:
@@ -62,9 +87,10 @@ def reshade(facts: Facts, letters: str) -> str:
     return f"work {instead} in the place of {letter}: the round becomes clear"
 
 
-def _choose(facts: Facts, pair: PairAppraisal, letter: str, wanted: float) -> _Choice | None:
+def _choose(
+    facts: Facts, pair: PairAppraisal, letter: str, wanted: float, candidates: list[LotShade]
+) -> _Choice | None:
     current = facts.shade_of(letter)
-    candidates = _candidates(facts)
     if current is None or not candidates:
         return None
     neighbours = _neighbours(facts, letter, partner=pair.letters.replace(letter, ""), wanted=wanted)
@@ -91,6 +117,15 @@ def _candidates(facts: Facts) -> list[LotShade]:
     taken = {letter.lot.id for letter in facts.letters if letter.lot}
     lots = [lot for lot in facts.palette.lots if lot.id not in taken]
     return [shade for shade in shades_of(lots, facts.design.viewing) if shade]
+
+
+def _keeps(facts: Facts, candidate: LotShade, partner: Lot, wanted: float, lights: Sequence[Viewing]) -> bool:
+    """Tell whether a shade's lot, known by spectra, is far enough in value from a partner in each of some lights."""
+    lot = facts.palette.lot(candidate.lot)
+    if lot is None or not is_measured(candidate):
+        return False
+    pairs = (shades_of((lot, partner), light) for light in lights)
+    return all(one and other and value_difference(one, other).low >= wanted for one, other in pairs)
 
 
 def _text(facts: Facts, choice: _Choice, grade: str) -> str:

@@ -72,6 +72,24 @@ def _pair(pair: PairAppraisal) -> Json:
         "value_difference_low": _figure(pair.value_difference_low),
         "ciede2000": _figure(pair.ciede2000),
         "grade": pair.grade or None,
+        "in_lights": [
+            {
+                "illuminant": there.illuminant,
+                "value_difference": _figure(there.value_difference),
+                "value_difference_low": _figure(there.value_difference_low),
+                "ciede2000": _figure(there.ciede2000),
+                "grade": there.grade,
+            }
+            for there in pair.in_lights
+        ],
+        "to_eyes": [
+            {
+                "kind": eyes.kind,
+                "value_difference": _figure(eyes.value_difference),
+                "ciede2000": _figure(eyes.ciede2000),
+            }
+            for eyes in pair.to_eyes
+        ],
     }
 
 

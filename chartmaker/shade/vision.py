@@ -13,7 +13,9 @@ from pathlib import Path
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from chartmaker.shade.screen import decoded, encoded
+from chartmaker.shade.adaptation import adaptation_matrix
+from chartmaker.shade.lab import lab_of_xyz, xyz_of_lab
+from chartmaker.shade.screen import RGB_OF_XYZ, SRGB_WHITE, XYZ_OF_RGB, decoded, encoded
 
 KINDS = ("protan", "deutan", "tritan")
 """By the cone that lacks or is shifted: long, middle and short waves."""
@@ -42,6 +44,16 @@ def seen_by(rgb: ArrayLike, kind: str, *, severity: float = 1.0) -> NDArray[np.u
     """Give sRGB (… × 3, 0 to 255) as such eyes see it, clipped to what a screen can show."""
     linear = decoded(np.asarray(rgb, dtype=float) / 255) @ vision_matrix(kind, severity).T
     return np.rint(255 * encoded(np.clip(linear, 0, 1))).astype(np.uint8)
+
+
+def lab_seen_by(lab: ArrayLike, kind: str, *, white: ArrayLike, severity: float = 1.0) -> NDArray[np.float64]:
+    """Give L*, a*, b* (… × 3) under a white as such eyes see them, as CIELAB of the screen's white.
+
+    The shades are adapted to that white by CAT16, since the model is one of sRGB; nothing is clipped on the way.
+    """
+    to_linear = RGB_OF_XYZ @ adaptation_matrix(from_white=white, to_white=SRGB_WHITE)
+    through = XYZ_OF_RGB @ vision_matrix(kind, severity) @ to_linear
+    return lab_of_xyz(xyz_of_lab(lab, white=white) @ through.T, white=SRGB_WHITE)
 
 
 @cache

@@ -5,9 +5,11 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from chartmaker.model.settings import Viewing
 from chartmaker.shade.colorimetry import colour
-from chartmaker.shade.screen import decoded
-from chartmaker.shade.vision import KINDS, seen_by, vision_matrix
+from chartmaker.shade.screen import decoded, screen_of_lab
+from chartmaker.shade.vision import KINDS, lab_seen_by, seen_by, vision_matrix
+from chartmaker.shade.weights import white_point
 
 NAMES = {"protan": "Protanomaly", "deutan": "Deuteranomaly", "tritan": "Tritanomaly"}
 PUBLISHED = {
@@ -55,6 +57,25 @@ def test_the_lack_of_a_cone_brings_its_confused_colours_together():
     for kind in ("protan", "deutan"):
         seen = [decoded(seen_by(one, kind) / 255) for one in (red, green)]
         assert np.abs(seen[0] - seen[1]).sum() < apart / 2
+
+
+@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("lab", [(55.0, 30.0, 25.0), (70.0, -12.0, 30.0), (40.0, 5.0, -20.0)])
+def test_a_shade_as_such_eyes_see_it_is_what_colour_science_makes_of_its_screen_colour(kind, lab):
+    viewing = Viewing(illuminant="D65", observer="10")
+    rgb, is_out = screen_of_lab(lab, white=white_point(viewing))
+    assert not is_out
+    linear = colour.CVD_MATRICES_MACHADO2010[NAMES[kind]][1.0] @ colour.models.eotf_sRGB(rgb / 255)
+    srgb = colour.RGB_COLOURSPACES["sRGB"]
+    expected = colour.XYZ_to_Lab(colour.RGB_to_XYZ(linear, srgb, apply_cctf_decoding=False), srgb.whitepoint)
+    # The screen colour was rounded to 8 bits on their side alone.
+    assert colour.delta_E(expected, lab_seen_by(lab, kind, white=white_point(viewing))) < 0.6
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_a_grey_shade_looks_the_same_to_all_eyes(kind):
+    greys = np.array([(level, 0.0, 0.0) for level in (0.0, 20.0, 50.0, 100.0)])
+    assert lab_seen_by(greys, kind, white=white_point(Viewing())) == pytest.approx(greys, abs=1e-3)
 
 
 @pytest.mark.parametrize(("kind", "severity"), [("other", 1.0), ("protan", 1.01), ("tritan", -0.1)])
