@@ -1,7 +1,6 @@
 """Pairs that read in one light and not in another; the spectra are made for it, and said to be."""
 
 import numpy as np
-import pytest
 
 from chartmaker.appraisal import appraise
 from chartmaker.checks.finding import Finding
