@@ -6,6 +6,8 @@ from chartmaker.model.settings import Viewing
 from chartmaker.report.as_json import lots_as_json, report_as_json
 from chartmaker.report.as_text import lots_as_text
 from tests.builders import chart, lot
+from tests.examples.test_allotment import PALETTE
+from tests.shade.test_lights import RED, bump, metamer_of, spectral
 
 BATH = Bath(id="weld-july", dyestuff="weld", ratio=0.5, mordants=(Mordant("alum", 10),), assists=(Assist("chalk", 1),))
 DESIGN = chart(
@@ -126,6 +128,10 @@ def test_lots_are_listed_with_every_name_of_the_format() -> None:
         "on_hand_g",
         "bath",
         "load",
+        "words",
+        "distances_ciede2000",
+        "outlier",
+        "inconstancy_ciede2000",
     }
     assert first["lab"] == [51.0, 0.0, 0.0]
     assert (first["rests_on"], first["readings"], first["bath"], first["load"]) == ("lab", 2, "weld-july", 1)
@@ -135,4 +141,37 @@ def test_lots_are_listed_with_every_name_of_the_format() -> None:
 def test_lots_are_told_the_lightest_first() -> None:
     palette = Palette(name="Shed", lots=(lot("dark", (20, 0, 0)), lot("bare"), lot("light", (80, 0, 0))))
     lines = lots_as_text(palette, Viewing()).splitlines()
-    assert [line.split()[0] for line in lines[3:]] == ["light", "dark", "bare"]
+    assert [line.split()[0] for line in lines[3::2]] == ["light", "dark", "bare"]
+    assert [line.strip() for line in lines[4::2]] == ["light", "dark", "bare"]
+
+
+def test_lots_are_told_in_words_with_the_reading_that_stands_apart_and_what_other_light_does() -> None:
+    steady = [(40.0, 30.0, 20.0), (40.6, 29.4, 20.5), (39.7, 30.3, 19.8), (40.2, 29.8, 20.6), (48.0, 30.0, 20.0)]
+    palette = Palette(lots=(lot("odd", labs=steady), RED))
+    odd, red = lots_as_json(palette, Viewing())["lots"]
+    assert odd["words"] == "dark reddish brown"
+    assert (odd["outlier"]["reading"], odd["outlier"]["coordinate"]) == (5, "L*")
+    assert len(odd["distances_ciede2000"]) == 5
+    assert odd["inconstancy_ciede2000"] == {"A": None, "LED-B3": None, "FL11": None}
+    assert red["outlier"] is None
+    assert all(change > 1 for change in red["inconstancy_ciede2000"].values())
+    text = lots_as_text(palette, Viewing())
+    assert "odd: reading 5 stands apart from the others, L* +7.9, " in text
+    worst = max(red["inconstancy_ciede2000"].items(), key=lambda item: item[1])
+    assert f"{worst[1]:.1f} {worst[0]}" in text
+
+
+def test_pairs_that_other_lights_part_are_listed() -> None:
+    base = 0.3 + bump(600, 80, 0.2)
+    palette = Palette(lots=(spectral("one", base), RED, spectral("other", metamer_of(base, Viewing()))))
+    (pair,) = lots_as_json(palette, Viewing())["metameric_pairs"]
+    assert (pair["lots"], pair["matching"]["illuminant"]) == (["one", "other"], "D65")
+    assert pair["matching"]["ciede2000"] < 0.001
+    assert pair["parted"]["ciede2000"] > 4
+    assert "  one and other: ΔE00 0.0 under D65, ΔE00 " in lots_as_text(palette, Viewing())
+
+
+def test_the_demonstration_palette_is_told_on_lines_of_a_hundred_letters() -> None:
+    lines = lots_as_text(PALETTE, Viewing()).splitlines()
+    assert len(lines) >= 3 + 2 * len(PALETTE.lots)
+    assert max(map(len, lines)) <= 100

@@ -10,10 +10,11 @@ from chartmaker.appraisal import Appraisal, LetterAppraisal, PairAppraisal, Roun
 from chartmaker.checks.finding import Finding
 from chartmaker.dye.plan import BathPlan, Portion
 from chartmaker.knit.interval import Interval
-from chartmaker.model.palette import Lot, Palette
+from chartmaker.model.palette import Palette
 from chartmaker.model.settings import Viewing
-from chartmaker.shade.lot_shade import LotShade
-from chartmaker.shade.lots import shades_of
+from chartmaker.report.lots import ListedLot, listed
+from chartmaker.shade.lights import MetamericPair, metameric_pairs
+from chartmaker.shade.trust import Outlier
 
 Json = dict[str, Any]
 
@@ -41,11 +42,12 @@ def report_as_json(appraisal: Appraisal) -> Json:
 
 
 def lots_as_json(palette: Palette, viewing: Viewing) -> Json:
-    """Give each lot of a palette with its shade, spread and weight."""
+    """Give each lot of a palette with its shade, spread and weight, and the pairs that other lights part."""
     return {
         "format": "chartmaker-lots",
         "version": 1,
-        "lots": [_lot(lot, shade) for lot, shade in zip(palette.lots, shades_of(palette.lots, viewing), strict=True)],
+        "lots": [_lot(item) for item in listed(palette.lots, viewing)],
+        "metameric_pairs": [_metameric(pair) for pair in metameric_pairs(palette.lots, viewing)],
     }
 
 
@@ -138,7 +140,8 @@ def _finding(finding: Finding) -> Json:
     }
 
 
-def _lot(lot: Lot, shade: LotShade | None) -> Json:
+def _lot(item: ListedLot) -> Json:
+    lot, shade, trust = item.lot, item.shade, item.trust
     source = lot.source
     return {
         "id": lot.id,
@@ -151,6 +154,29 @@ def _lot(lot: Lot, shade: LotShade | None) -> Json:
         "on_hand_g": _figure(lot.on_hand_g),
         "bath": source[0] if source else None,
         "load": source[1] if source else None,
+        "words": item.words.text if item.words else None,
+        "distances_ciede2000": [_figure(distance) for distance in trust.distances] if trust else [],
+        "outlier": _outlier(trust.outlier) if trust and trust.outlier else None,
+        "inconstancy_ciede2000": {there.illuminant: _figure(there.ciede2000) for there in item.inconstancies},
+    }
+
+
+def _outlier(outlier: Outlier) -> Json:
+    """Tell a reading that does not belong; the first is 1."""
+    return {
+        "reading": outlier.index + 1,
+        "coordinate": outlier.coordinate,
+        "off": _figure(outlier.off),
+        "ciede2000": _figure(outlier.distance),
+        "confidence": _figure(outlier.confidence),
+    }
+
+
+def _metameric(pair: MetamericPair) -> Json:
+    return {
+        "lots": list(pair.lots),
+        "matching": {"illuminant": pair.matching.illuminant, "ciede2000": _figure(pair.matching.ciede2000)},
+        "parted": {"illuminant": pair.parted.illuminant, "ciede2000": _figure(pair.parted.ciede2000)},
     }
 
 

@@ -5,12 +5,15 @@ from collections.abc import Iterator, Sequence
 from chartmaker.appraisal import Appraisal
 from chartmaker.checks.finding import SEVERITIES, Finding
 from chartmaker.dye.plan import BathPlan
-from chartmaker.model.palette import Lot, Palette
+from chartmaker.model.palette import Palette
 from chartmaker.model.settings import Viewing
-from chartmaker.shade.lot_shade import LotShade
-from chartmaker.shade.lots import shades_of
+from chartmaker.report.lots import ListedLot, listed
+from chartmaker.shade.lights import metameric_pairs
 
 Rows = list[tuple[str, ...]]
+
+MOST_PAIRS = 12
+"""How many pairs that other lights part are told before it says how many more there are."""
 
 
 def report_as_text(appraisal: Appraisal) -> str:
@@ -32,13 +35,42 @@ def report_as_text(appraisal: Appraisal) -> str:
 
 
 def lots_as_text(palette: Palette, viewing: Viewing) -> str:
-    """Give the lots of a palette as a terminal shows them, the lightest first, those without a shade last."""
-    pairs = list(zip(palette.lots, shades_of(palette.lots, viewing), strict=True))
-    pairs.sort(key=lambda pair: -pair[1].value if pair[1] else 1)
-    rows: Rows = [("lot", "value", "±", "a*", "b*", "on hand", "rests on", "name")]
-    rows.extend(_lot_row(lot, shade) for lot, shade in pairs)
+    """Give the lots of a palette as a terminal shows them, the lightest first, those without a shade last.
+
+    A line of figures for each, with how far its colour changes in the light that changes it most (CIEDE2000); its name,
+    and a reading that does not belong, on a line below. Last come pairs that match in one light and part in another.
+    """
+    lots = sorted(listed(palette.lots, viewing), key=lambda item: -item.shade.value if item.shade else 1)
+    rows: Rows = [("lot", "value", "±", "a*", "b*", "grams", "rests on", "by light", "in words")]
+    rows.extend(_lot_row(item) for item in lots)
+    figures, *table = _table(rows, left={0, 6, 7, 8})
     head = f"{palette.name or 'Palette'}: {len(palette.lots)} lots under {viewing.illuminant}, {viewing.observer}°"
-    return "\n".join([head, "", *_table(rows, left={0, 6, 7})])
+    names = (f"  {item.lot.name}{_outlier(item)}" for item in lots)
+    below = [line for pair in zip(table, names, strict=True) for line in pair]
+    return "\n".join([head, "", figures, *below, *_metameric_lines(palette, viewing)])
+
+
+def _outlier(item: ListedLot) -> str:
+    outlier = item.trust.outlier if item.trust else None
+    if outlier is None:
+        return ""
+    sure = min(99.9, 100 * outlier.confidence)  # nothing is quite certain
+    return (
+        f": reading {outlier.index + 1} stands apart from the others, {outlier.coordinate} {outlier.off:+.1f}, "
+        f"{sure:.4g} % sure"
+    )
+
+
+def _metameric_lines(palette: Palette, viewing: Viewing) -> Iterator[str]:
+    pairs = metameric_pairs(palette.lots, viewing)
+    if pairs:
+        yield ""
+        yield "These match in one light and part in another:"
+    for pair in pairs[:MOST_PAIRS]:
+        near, far = (f"ΔE00 {one.ciede2000:.1f} under {one.illuminant}" for one in (pair.matching, pair.parted))
+        yield f"  {' and '.join(pair.lots)}: {near}, {far}"
+    if len(pairs) > MOST_PAIRS:
+        yield f"  and {len(pairs) - MOST_PAIRS} more pairs"
 
 
 def _size_line(appraisal: Appraisal) -> str:
@@ -103,12 +135,15 @@ def _finding_lines(findings: Sequence[Finding]) -> Iterator[str]:
             yield f"        {finding.remedy}"
 
 
-def _lot_row(lot: Lot, shade: LotShade | None) -> tuple[str, ...]:
-    if shade is None:
-        return (lot.id, "–", "–", "–", "–", f"{lot.on_hand_g:.0f} g", "nothing", lot.name)
-    lightness, green_red, blue_yellow = (f"{value:.1f}" for value in shade.lab)
-    spread = f"{shade.deviation[0]:.1f}"
-    return (lot.id, lightness, spread, green_red, blue_yellow, f"{lot.on_hand_g:.0f} g", shade.rests_on, lot.name)
+def _lot_row(item: ListedLot) -> tuple[str, ...]:
+    on_hand = f"{item.lot.on_hand_g:.0f}"
+    if item.shade is None or item.words is None:
+        return (item.lot.id, "–", "–", "–", "–", on_hand, "nothing", "–", "")
+    lightness, green_red, blue_yellow = (f"{value:.1f}" for value in item.shade.lab)
+    spread, worst = f"{item.shade.deviation[0]:.1f}", item.least_constant
+    light = f"{worst[0]:.1f} {worst[1]}" if worst else "–"
+    rests_on = item.shade.rests_on
+    return (item.lot.id, lightness, spread, green_red, blue_yellow, on_hand, rests_on, light, item.words.text)
 
 
 def _table(rows: Sequence[tuple[str, ...]], *, left: set[int]) -> Iterator[str]:

@@ -98,16 +98,19 @@ def inconstancies_of(lot: Lot, viewing: Viewing) -> tuple[Inconstancy, ...]:
 
     A lot without spectra has shades, merely adapted, and no figure.
     """
-    reference = shades_of((lot,), viewing)[0]
-    if reference is None:
-        return ()
-    found = []
+    return inconstancies_of_all((lot,), viewing)[0]
+
+
+def inconstancies_of_all(lots: Sequence[Lot], viewing: Viewing) -> tuple[tuple[Inconstancy, ...], ...]:
+    """Give the same of many lots at once."""
+    references = shades_of(lots, viewing)
+    found: list[list[Inconstancy]] = [[] for _ in lots]
     for light in other_lights(viewing):
-        shade = shades_of((lot,), light)[0]
-        if shade is not None:
-            change = inconstancy(shade, reference) if is_measured(reference) else None
-            found.append(Inconstancy(light.illuminant, shade, change))
-    return tuple(found)
+        for mine, shade, reference in zip(found, shades_of(lots, light), references, strict=True):
+            if shade is not None and reference is not None:
+                change = inconstancy(shade, reference) if is_measured(reference) else None
+                mine.append(Inconstancy(light.illuminant, shade, change))
+    return tuple(tuple(mine) for mine in found)
 
 
 def inconstancy(test: LotShade, reference: LotShade) -> float:

@@ -11,6 +11,7 @@ from tests.benchmarks import (
     bench_desk,
     bench_fill,
     bench_photo,
+    bench_shades,
     bench_sheets,
     bench_views,
     bench_window,
@@ -25,6 +26,7 @@ BENCHMARKS = (
     bench_fill,
     bench_views,
     bench_photo,
+    bench_shades,
 )
 
 

@@ -12,6 +12,7 @@ from chartmaker.shade.lights import (
     MATCHING,
     PARTED,
     inconstancies_of,
+    inconstancies_of_all,
     metameric_pairs,
     other_lights,
     pairs_in_lights,
@@ -86,6 +87,11 @@ def test_one_reading_without_a_spectrum_spoils_the_figure():
 
 def test_a_lot_without_a_shade_has_nothing_to_tell():
     assert inconstancies_of(lot("bare"), Viewing()) == ()
+
+
+def test_many_lots_at_once_give_what_each_gives_alone():
+    lots = (RED, lot("bare"), lot("a", (50, 30, 20)), BLUE)
+    assert inconstancies_of_all(lots, Viewing()) == tuple(inconstancies_of(one, Viewing()) for one in lots)
 
 
 def test_the_design_s_own_light_is_never_among_the_others():
