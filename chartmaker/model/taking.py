@@ -60,9 +60,9 @@ def taking(palette: Palette, measured: Sequence[Measured], choices: Mapping[int,
     `choices` says otherwise by the sample's index. Planned lots that get a reading count as dyed.
     """
     lines: list[TakenLine] = []
-    now = palette
+    names, now = _Names(palette), palette
     for index, sample in enumerate(measured):
-        choice, notes = (choices[index], ()) if choices and index in choices else _matched(palette, sample.name)
+        choice, notes = (choices[index], ()) if choices and index in choices else names.meant_by(sample.name)
         line = _line(palette, now, sample, choice, notes)
         if line.lot is not None:
             now = _with_lot(now, line.lot)
@@ -70,16 +70,26 @@ def taking(palette: Palette, measured: Sequence[Measured], choices: Mapping[int,
     return Taking(now, tuple(lines))
 
 
-def _matched(palette: Palette, name: str) -> tuple[Choice, tuple[str, ...]]:
-    """Find the lot that a sample's name means, and say where more than one could be meant."""
-    if palette.lot(name):
-        return name, ()
-    key = name_key(name)
-    for keys in ([name_key(lot.id) for lot in palette.lots], [name_key(lot.name) for lot in palette.lots]):
-        found = [lot for lot, own in zip(palette.lots, keys, strict=True) if own == key]
-        if found:
-            return found[0].id, (_several(len(found)),) if len(found) > 1 else ()
-    return NEW_LOT, ()
+class _Names:
+    """The lots of a palette by what a sample may call them."""
+
+    def __init__(self, palette: Palette) -> None:
+        self._ids = {lot.id for lot in palette.lots}
+        self._by_key: tuple[dict[str, list[str]], ...] = ({}, {})
+        for lot in palette.lots:
+            for keys, name in zip(self._by_key, (lot.id, lot.name), strict=True):
+                keys.setdefault(name_key(name), []).append(lot.id)
+
+    def meant_by(self, name: str) -> tuple[Choice, tuple[str, ...]]:
+        """Find the lot that a sample's name means, and say where more than one could be meant."""
+        if name in self._ids:
+            return name, ()
+        key = name_key(name)
+        for keys in self._by_key:
+            if key in keys:
+                found = keys[key]
+                return found[0], (_several(len(found)),) if len(found) > 1 else ()
+        return NEW_LOT, ()
 
 
 def _several(count: int) -> str:
