@@ -115,6 +115,7 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
         "view.words": lambda: (view.words for view in views.VIEWS),
         "bath.state": lambda: iter(STATES),
         "shade.rests_on": lambda: iter(RESTS_ON),
+        "rests_on(reading)": lambda: iter(RESTS_ON),
         "source": lambda: iter(sentences()),
         "DEFERS": lambda: iter((DEFERS,)),
         "caution.text": lambda: (caution.text for caution in (*GENERAL, *PARTICULAR)),
@@ -132,7 +133,14 @@ def spoken_from_tables() -> set[str]:
 def sentences() -> tuple[str, ...]:
     """Give the sentences of edits, refusals and findings, those with most letters of their own first."""
     found = set()
-    for pattern in ("model/*.py", "checks/*.py", "files/*.py", "files/measurements/*.py", *EDITS_OF_THE_WINDOW):
+    for pattern in (
+        "model/*.py",
+        "checks/*.py",
+        "files/*.py",
+        "files/measurements/*.py",
+        "shade/stray.py",
+        *EDITS_OF_THE_WINDOW,
+    ):
         for path in sorted((ROOT / "chartmaker").glob(pattern)):
             for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
                 found.update(text for part in _said_by(node) for text in templates_of(part))

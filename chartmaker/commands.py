@@ -168,7 +168,7 @@ def _take(chosen: argparse.Namespace) -> int:
         save_palette(taken.palette, path)
         if not is_there:
             print(printable_lines(f"{path} was not there; it is a new palette now."))
-    print(printable_lines(taken_as_text(contents, taken, is_done=not chosen.dry_run)))
+    print(printable_lines(taken_as_text(contents, taken, palette, is_done=not chosen.dry_run)))
     return DONE
 
 

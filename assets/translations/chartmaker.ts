@@ -57,6 +57,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>! {0} samples lie far from the shade that their lots had: are they the same yarn?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;About Chartmaker</source>
         <translation type="unfinished"></translation>
     </message>
@@ -66,6 +70,10 @@
     </message>
     <message>
         <source>&amp;Add a letter to the round…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Add it</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -261,6 +269,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Reading of {0}:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Rectangle</source>
         <translation type="unfinished"></translation>
     </message>
@@ -318,6 +330,14 @@
     </message>
     <message>
         <source>&amp;Stitches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Take readings…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Take them</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -390,6 +410,10 @@
     </message>
     <message>
         <source>1 stitch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>38.2 41 27.5, LCh 50 30 270 or #8a3b2f</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -482,6 +506,10 @@
     </message>
     <message>
         <source>Add yarn {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adds {0} readings to {1} lots, {2} of them new.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -582,6 +610,10 @@
     </message>
     <message>
         <source>C* is {0}, below 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>CIEDE2000 {0} from the shade that the lot had</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1260,6 +1292,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>L*, a* and b* under CIE D65 with the 10° observer; (D50/2) after them tells another light.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Later</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1376,6 +1412,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Lot that {0} goes to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Lots</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1385,6 +1425,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Mark a block; drop it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measurements</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1569,6 +1613,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Nothing is short: no bath is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing new would be added.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2004,7 +2052,19 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>T&amp;ype a reading…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Take a field and go back to the chart; leave it as it was</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take readings from a measurement file</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2032,6 +2092,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Take {0} readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Texture of the band</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2049,6 +2113,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>The line of the band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The lot has this reading already.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2117,6 +2185,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Two letters, by &amp;value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type a reading</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2189,6 +2261,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>What the pattern is made of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the samples bring</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2341,6 +2417,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>a motif has {0} tags, more than {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a new lot</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2656,6 +2736,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>goes to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>grams</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2681,6 +2765,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>in steps of so many rounds:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in the file</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2781,6 +2869,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>leads on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left out</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3024,6 +3116,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>nowhere: leave it out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>on hand, g</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3077,6 +3173,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>provisional</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>readings</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3353,6 +3453,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>the line has {0} characters, more than {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the palette</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3861,6 +3965,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} new</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} of its {1} rounds are past the top of the band and {2}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3870,6 +3978,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} readings are left out: a lot holds {1} at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} readings were added.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3902,6 +4014,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} {1} of this yarn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} {1} under CIE {2} with the {3}° observer.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3941,11 +4057,19 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0}, a colour of a screen: it counts as approximate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0}, among the lights, has a value of {1}, and {2}, among the darks, of {3}: the sides overlap</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{0}, so it cannot be pasted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, {1} known</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3962,6 +4086,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0}: {1} g planned, {2}: {3} g short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1} samples with {2} readings in all, for {3}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

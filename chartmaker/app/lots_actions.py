@@ -37,8 +37,29 @@ def _keeping(  # noqa: PLR0913 - one row of the table
     )
 
 
+def _take(window: Window) -> None:
+    from chartmaker.app.readings_desk import take_readings
+
+    take_readings(window)
+
+
+def _type(window: Window) -> None:
+    from chartmaker.app.readings_desk import type_reading
+
+    type_reading(window)
+
+
 LOTS_ACTIONS: tuple[Action, ...] = (
-    _keeping("delete", "&Delete lot", ("Ctrl+Alt+Backspace",), lambda desk: desk.delete_lot(), enabled=_with_lot),
+    Action("lots.take", "Lots", "&Take readings…", ("Ctrl+Alt+R",), _take),
+    Action("lots.type", "Lots", "T&ype a reading…", ("Ctrl+Alt+Y",), _type, _with_lot),
+    _keeping(
+        "delete",
+        "&Delete lot",
+        ("Ctrl+Alt+Backspace",),
+        lambda desk: desk.delete_lot(),
+        enabled=_with_lot,
+        begins_group=True,
+    ),
     _keeping(
         "save_palette",
         "&Save palette",
@@ -52,5 +73,5 @@ LOTS_ACTIONS: tuple[Action, ...] = (
 )
 """In the order of the menu."""
 
-OFF_WITHOUT_LOT = ("lots.delete", "lots.save_palette")
+OFF_WITHOUT_LOT = ("lots.type", "lots.delete", "lots.save_palette")
 """What cannot be done while the window is as it is at its start."""

@@ -51,7 +51,7 @@ class OpenPalette(QObject):
         self._own = document.palette
         self.path: Path | None = None
         self.stack = QUndoStack(self)
-        self.stack.cleanChanged.connect(lambda _is_clean: self.changed.emit())
+        self.stack.cleanChanged.connect(self.changed)
         document.palette_taken.connect(self._follow)
 
     @property

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 
+from chartmaker.app.told import told
 from chartmaker.app.words import tr
 
 if TYPE_CHECKING:
@@ -65,7 +66,8 @@ def offer_samples(
 
     def take() -> None:
         taken = dialog.taking
-        window.lots.open_palette.apply(taken.palette, f"Take {taken.added} readings")
+        window.lots.open_palette.apply(taken.palette, tr("Take {0} readings").format(taken.added))
+        window.show_page("lots")
         window.filing.told.emit(tr("{0} readings were added.").format(taken.added))
 
     dialog.accepted.connect(take)
@@ -97,7 +99,7 @@ def _add_typed(window: Window, lot_id: str, dialog: TypedDialog) -> None:
     palette = window.lots.open_palette.palette
     taken = taking(palette, [Measured(lot_id, (dialog.reading,))], {0: lot_id})
     if taken.added:
-        window.lots.open_palette.apply(taken.palette, "Type a reading")
+        window.lots.open_palette.apply(taken.palette, tr("Type a reading"))
     else:
-        full_or_known = taken.lines[0].notes or (tr("the lot has this reading already"),)
-        window.filing.told.emit(full_or_known[0])
+        notes = taken.lines[0].notes
+        window.filing.told.emit(told(notes[0]) if notes else tr("The lot has this reading already."))

@@ -58,10 +58,16 @@ class ReadingTable(QTableWidget):
     def show_rows(self, rows: Sequence[Sequence[Cell]]) -> None:
         """Show these rows in place of what is there; the chosen row stays chosen."""
         chosen = self.currentRow()
+        header = self.horizontalHeader()
+        modes = [header.sectionResizeMode(place) for place in range(self.columnCount())]
+        # Columns as wide as their contents would be measured anew for every cell: seconds for a full palette.
+        header.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         self.setRowCount(len(rows))
         for line, cells in enumerate(rows):
             for place, cell in enumerate(cells):
                 self.setItem(line, place, _item(cell))
+        for place, mode in enumerate(modes):
+            header.setSectionResizeMode(place, mode)
         for place in range(self.columnCount()):
             align = _alignment(is_number=bool(rows) and rows[0][place].is_number)
             heading = self.horizontalHeaderItem(place)

@@ -23,6 +23,8 @@ from chartmaker.app.told import told
 from chartmaker.app.words import number, plain_tip, tr
 from chartmaker.model.taking import LEFT_OUT, NEW_LOT, Choice, TakenLine, Taking, taking
 from chartmaker.shade.lots import shades_of
+from chartmaker.shade.readings import rests_on
+from chartmaker.shade.stray import stray_note
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -32,10 +34,8 @@ if TYPE_CHECKING:
     from chartmaker.model.settings import Viewing
     from chartmaker.shade.lot_shade import LotShade
 
-_GOES_TO = 2
-"""The column with the choice of lots."""
-KIND_WORDS = {"spectrum": "spectrum", "lab": "lab", "xyz": "xyz", "srgb": "approximate"}
-"""What a reading lets a shade rest on, in the words of the Lots page, by its kind."""
+_NAME, _GOES_TO = 1, 2
+"""The columns of the samples' names and of the choice of lots."""
 
 
 class TakingDialog(QDialog):
@@ -54,7 +54,7 @@ class TakingDialog(QDialog):
         """Take the samples, what they come from ("shed.csv, CSV"), and the palette that they would go into."""
         super().__init__(parent)
         self.setWindowTitle(tr("Take readings"))
-        self.resize(900, 480)
+        self.resize(960, 480)
         self._measured = tuple(measured)
         self._palette = palette
         self._viewing = viewing
@@ -106,7 +106,10 @@ class TakingDialog(QDialog):
         table.verticalHeader().setDefaultSectionSize(32)
         table.setIconSize(QSize(30, 18))
         table.horizontalHeader().setSectionResizeMode(_GOES_TO, QHeaderView.ResizeMode.Fixed)
-        table.setColumnWidth(_GOES_TO, 210)
+        table.setColumnWidth(_GOES_TO, 230)
+        # Names may be of any length, and are told in full by their tips.
+        table.horizontalHeader().setSectionResizeMode(_NAME, QHeaderView.ResizeMode.Interactive)
+        table.setColumnWidth(_NAME, min(200, max(100, table.sizeHintForColumn(_NAME) + 24)))
         for row, sample in enumerate(self._measured):
             table.setCellWidget(row, _GOES_TO, self._made_box(row, sample))
         return table
@@ -133,11 +136,13 @@ class TakingDialog(QDialog):
         known = iter(shades_of([lot for lot in lots if lot is not None], self._viewing))
         shades = [next(known) if lot is not None else None for lot in lots]
         self.table.show_rows([self._cells(*pair) for pair in zip(self.taking.lines, shades, strict=True)])
-        self.sum.setText(_sum(self.taking))
+        strayed = sum(bool(self._stray_of(line)) for line in self.taking.lines)
+        far = tr("! {0} samples lie far from the shade that their lots had: are they the same yarn?").format(strayed)
+        self.sum.setText(_sum(self.taking) + (f"\n{far}" if strayed else ""))
         self.take.setEnabled(self.taking.added > 0)
 
     def _cells(self, line: TakenLine, shade: LotShade | None) -> tuple[Cell, ...]:
-        kinds = ", ".join(dict.fromkeys(tr(KIND_WORDS[kind]) for kind in line.kinds))
+        kinds = ", ".join(dict.fromkeys(tr(rests_on(reading)) for reading in line.measured.readings))
         return (
             Cell("", icon=patch_icon(colour_of(shade), width=30, height=18)),
             Cell(line.measured.name),
@@ -145,8 +150,16 @@ class TakingDialog(QDialog):
             Cell(_counts(line)),
             Cell("–" if shade is None else number(shade.value, 1), is_number=True),
             Cell(kinds),
-            Cell("; ".join(told(note) for note in line.notes)),
+            Cell("; ".join(told(note) for note in self._notes_on(line))),
         )
+
+    def _stray_of(self, line: TakenLine) -> str:
+        earlier = self._palette.lot(line.lot.id) if line.lot else None
+        return stray_note(line.measured.readings, earlier, self._viewing)
+
+    def _notes_on(self, line: TakenLine) -> tuple[str, ...]:
+        stray = self._stray_of(line)
+        return (*line.notes, stray) if stray else line.notes
 
 
 def _destinations(palette: Palette) -> QStandardItemModel:

@@ -34,11 +34,6 @@ class TakenLine:
     """Readings that the lot has already; they are not added twice."""
     notes: tuple[str, ...] = ()
 
-    @property
-    def kinds(self) -> tuple[str, ...]:
-        """The kinds of the sample's readings, each once."""
-        return tuple(dict.fromkeys(reading.kind for reading in self.measured.readings))
-
 
 @dataclass(frozen=True, slots=True)
 class Taking:

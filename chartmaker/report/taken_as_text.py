@@ -3,20 +3,23 @@
 from collections.abc import Iterator
 
 from chartmaker.files.measurements.contents import Contents
+from chartmaker.model.palette import Palette
 from chartmaker.model.settings import Viewing
 from chartmaker.model.taking import TakenLine, Taking
 from chartmaker.shade.lots import shade_of
+from chartmaker.shade.stray import stray_note
 
 
-def taken_as_text(contents: Contents, taking: Taking, *, is_done: bool) -> str:
+def taken_as_text(contents: Contents, taking: Taking, before: Palette, *, is_done: bool) -> str:
     """Write what each sample brought to which lot, what was assumed, and the sum of it."""
-    return "\n".join(_lines(contents, taking, is_done=is_done))
+    return "\n".join(_lines(contents, taking, before, is_done=is_done))
 
 
-def _lines(contents: Contents, taking: Taking, *, is_done: bool) -> Iterator[str]:
+def _lines(contents: Contents, taking: Taking, before: Palette, *, is_done: bool) -> Iterator[str]:
     for line in taking.lines:
         yield f"{line.measured.name} → {_destination(line)}"
-        for note in line.notes:
+        earlier = before.lot(line.lot.id) if line.lot else None
+        for note in filter(None, (*line.notes, stray_note(line.measured.readings, earlier, Viewing()))):
             yield f"  {note}"
     for note in contents.notes:
         yield f"Note: {note}."
