@@ -82,6 +82,7 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
     from chartmaker.app.actions import ACTIONS
     from chartmaker.app.motif_actions import ON_THE_SHELF
     from chartmaker.checks.finding import SEVERITIES
+    from chartmaker.model.copies import BATH_WORDS, FIELD_WORDS, YARN_WORDS
     from chartmaker.model.palette import STATES
     from chartmaker.shade.lot_shade import RESTS_ON
     from chartmaker.sheets.cautions import DEFERS, GENERAL, PARTICULAR
@@ -114,6 +115,7 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
         "PART_WORDS[Part(line.cells[spot.stitch])]": lambda: iter(strokes.PART_WORDS.values()),
         "view.words": lambda: (view.words for view in views.VIEWS),
         "bath.state": lambda: iter(STATES),
+        "difference.what": lambda: iter((*FIELD_WORDS.values(), *BATH_WORDS.values(), *YARN_WORDS.values())),
         "shade.rests_on": lambda: iter(RESTS_ON),
         "rests_on(reading)": lambda: iter(RESTS_ON),
         "source": lambda: iter(sentences()),

@@ -40,6 +40,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>! There is no such picture in the palette's folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>! eats {0} stitches, the round below has {1}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -57,7 +61,15 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>! {0} has {1} g less than that: its weight becomes 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>! {0} samples lie far from the shade that their lots had: are they the same yarn?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>% of fibre</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -74,6 +86,10 @@
     </message>
     <message>
         <source>&amp;Add it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Add the chosen to the palette</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -130,6 +146,10 @@
     </message>
     <message>
         <source>&amp;Edit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Edit lot…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -237,6 +257,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;New lot…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Next finding</source>
         <translation type="unfinished"></translation>
     </message>
@@ -278,6 +302,14 @@
     </message>
     <message>
         <source>&amp;Redo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Refresh copies…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Refresh the chosen copies</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -401,6 +433,18 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>1 is the first load, 2 the first exhaust, and so on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 lot of this design differs from the palette</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 lot of this design is not in the palette</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>1 of its {0} rounds is past the top of the band and {1}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -501,6 +545,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Add lots of the design</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Add readings to {0}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -577,7 +625,15 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Bath</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Bath cards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bath {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -606,6 +662,10 @@
     </message>
     <message>
         <source>By lamplight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>C&amp;hoose…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -735,6 +795,10 @@ From measured dye lots and a chart to a stranded hat that reads, fits and has ya
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Choose a picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Choose a run of rounds</source>
         <translation type="unfinished"></translation>
     </message>
@@ -844,6 +908,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Day of dyeing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Delete band</source>
         <translation type="unfinished"></translation>
     </message>
@@ -853,6 +921,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Delete lot {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete removes the row</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1016,6 +1088,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Ed&amp;it its yarn…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edit its bat&amp;h…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Ell&amp;ipse</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1033,6 +1113,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Escape, or a double click</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every lot of the design is as the palette has it.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1404,6 +1488,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Load of the bath</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Loads</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1416,7 +1504,23 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Lot {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Lots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lots of the design and of the palette</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lots that differ</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lots that the palette does not have</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1568,6 +1672,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Ne&amp;w yarn…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Negative is smaller than the head, which a stranded hat needs to stay on.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1580,11 +1688,27 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>New &amp;bath…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>New &amp;palette</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>New bath</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>New cap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New yarn</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1692,6 +1816,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Palette {0} ({1}): {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Palettes</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1701,6 +1829,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part of the plant: root, leaf, husk …</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1725,6 +1857,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Picture of the swatch</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1761,6 +1897,22 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Reading {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Refresh a copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Refresh {0} copies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remo&amp;ve the reading</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1852,6 +2004,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Save palette</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Save palette &amp;as…</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1861,6 +2017,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Save the palette</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the palette first: pictures are named from its folder</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1960,6 +2120,18 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Short and lasting: designs name their lots by it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Short and lasting: lots name their bath by it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Short and lasting: lots name their yarn by it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Short without a bath to plan from: {0}.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1973,6 +2145,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Show the s&amp;helf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show what differs from the palette</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2088,6 +2268,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Take yarn &amp;off the stock…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Take yarn off the stock</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2101,6 +2285,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>The chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The day of dyeing is known</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2124,6 +2312,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The palette does not have these lots of the design.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The palette has none of the lots that this hat uses.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The program ended before this work was saved. Restored, it is an unsaved change of its file.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2141,6 +2337,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>These are reminders, not instructions for safety. The label and the safety data sheet of what you use, and the rules of the place where you work, come first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These copies differ from the palette; refreshed, they are as it has them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2268,6 +2468,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>What this hat used is taken off the weights on hand. Write what you weighed, if you did.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Where the repeat gains or loses stitches</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2340,6 +2544,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Yarn taken off the stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yarn {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Your eye's distance from this screen</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2357,6 +2569,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Zoom at the pointer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a PNG or JPEG file in the palette's folder</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2425,6 +2641,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>a palette has {0} lots, more than {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a picture must be in the folder of its palette, or below it, so that the two move together</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2520,6 +2740,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>assist</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>assists</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>at the left</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2553,6 +2781,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>bands of two textures, {0} and {1}, cannot be one; give them one texture first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bath</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2652,11 +2884,23 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>dry or fresh</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>dye {0} g as {1} of bath {2}, {3} g of {4}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>dyed on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>dyestuff</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dyestuff to fibre</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2736,6 +2980,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>g of dyestuff to 1 g of dry fibre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>g to 100 g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>goes to</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2764,11 +3016,27 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>hottest, °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>id</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>in steps of so many rounds:</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>in the design</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>in the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in the palette</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2864,6 +3132,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>lab</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2904,6 +3176,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>likely, g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>line {0} is not UTF-8 text</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2925,6 +3201,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>line {0}: a key has more than {1} parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>liquor, l to 100 g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>liquor, l to 100 g of fibre</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2964,6 +3248,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>m to 100 g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>make one</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2984,7 +3272,19 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>minutes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>mirrored about {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mordant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mordants</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3020,6 +3320,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>name of the yarn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>names are taken from column {0}, {1}, the first of texts</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3045,6 +3353,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>no copy of this save could be kept: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no file yet</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3080,6 +3392,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>no readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no text</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3104,11 +3420,19 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>not saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>note</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>notes of the bath</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3144,11 +3468,27 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>pH at the end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH at the start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>part of the block lies beside the wedge; choose one within it, or the whole of its rounds</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>picture</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3160,6 +3500,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>planned, g</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3168,11 +3512,23 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>planned, not dyed yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>predicted</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>provisional</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ratio</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reading of the yarn</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3284,6 +3640,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>screen colour {0}, approximate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>shade</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3313,6 +3673,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>spectrum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spectrum, {0} to {1} nm, every {2} nm</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3365,6 +3729,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>take two or three more readings, turning the card between them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken, g</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3712,11 +4080,23 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>weighed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>were left out</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>what</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what is &amp;likely</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what was &amp;planned, with the reserve</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3736,6 +4116,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>without a name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>work the repeat {0} times</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3745,6 +4129,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>xyz</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yarn</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3833,6 +4221,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} cannot be named in a palette; give it a plainer name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} cells but {1} shaping signs</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3866,6 +4258,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} has {1} readings, more than {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is no PNG or JPEG picture</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3941,6 +4337,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} lots of this design are not in the palette</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} lots of this design differ from the palette</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} lots of {1} are at hand</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3970,6 +4374,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} of its {1} rounds are past the top of the band and {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} of the design's lots differ from the palette: the Lots page shows in what</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4086,6 +4494,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0}: {1} g planned, {2}: {3} g short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1} is no weight in grams</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -28,8 +28,8 @@ class History(QObject):
         self._is_on_lots = False
         self._last = self._palette
         self._floor = 0
-        self._design.indexChanged.connect(lambda _index: self._note(self._design))
-        self._palette.indexChanged.connect(lambda _index: self._note(self._palette))
+        self._design.indexChanged.connect(self._note_design)
+        self._palette.indexChanged.connect(self._note_palette)
 
     def turn_to(self, page: str) -> None:
         """Follow the window to a page."""
@@ -64,6 +64,12 @@ class History(QObject):
         if not text or not self._is_on_lots:
             return text
         return (tr("{0} (palette)") if stack is self._palette else tr("{0} (design)")).format(text)
+
+    def _note_design(self, _index: int) -> None:
+        self._note(self._design)
+
+    def _note_palette(self, _index: int) -> None:
+        self._note(self._palette)
 
     def _note(self, stack: QUndoStack) -> None:
         if self._is_on_lots:

@@ -18,6 +18,21 @@ def _with_lot(window: Window) -> bool:
     return window.page == "lots" and window.lots.has_chosen
 
 
+def _with_bath(window: Window) -> bool:
+    """Tell whether the lot that is chosen there names a bath."""
+    return window.page == "lots" and window.lots.has_bath_chosen
+
+
+def _with_yarn(window: Window) -> bool:
+    """Tell whether the lot that is chosen there names a yarn."""
+    return window.page == "lots" and window.lots.has_yarn_chosen
+
+
+def _with_palette(window: Window) -> bool:
+    """Tell whether a palette is open."""
+    return window.lots.open_palette.is_there
+
+
 def _with_changes(window: Window) -> bool:
     """Tell whether the palette has changes that are not saved."""
     return window.lots.open_palette.is_modified
@@ -52,13 +67,27 @@ def _type(window: Window) -> None:
 LOTS_ACTIONS: tuple[Action, ...] = (
     Action("lots.take", "Lots", "&Take readings…", ("Ctrl+Alt+R",), _take),
     Action("lots.type", "Lots", "T&ype a reading…", ("Ctrl+Alt+Y",), _type, _with_lot),
+    _keeping("new", "&New lot…", ("Ctrl+Alt+L",), lambda desk: desk.new_lot(), begins_group=True),
+    _keeping("edit", "&Edit lot…", ("Ctrl+Alt+E",), lambda desk: desk.edit_lot(), enabled=_with_lot),
+    _keeping("delete", "&Delete lot", ("Ctrl+Alt+Backspace",), lambda desk: desk.delete_lot(), enabled=_with_lot),
+    _keeping("new_bath", "New &bath…", ("Ctrl+Alt+B",), lambda desk: desk.new_bath(), begins_group=True),
+    _keeping("edit_bath", "Edit its bat&h…", ("Ctrl+Alt+H",), lambda desk: desk.edit_bath(), enabled=_with_bath),
+    _keeping("new_yarn", "Ne&w yarn…", ("Ctrl+Alt+W",), lambda desk: desk.new_yarn()),
+    _keeping("edit_yarn", "Ed&it its yarn…", ("Ctrl+Alt+I",), lambda desk: desk.edit_yarn(), enabled=_with_yarn),
     _keeping(
-        "delete",
-        "&Delete lot",
-        ("Ctrl+Alt+Backspace",),
-        lambda desk: desk.delete_lot(),
-        enabled=_with_lot,
+        "use_up",
+        "Take yarn &off the stock…",
+        ("Ctrl+Alt+U",),
+        lambda desk: desk.use_up(),
+        enabled=_with_palette,
         begins_group=True,
+    ),
+    _keeping(
+        "copies",
+        "&Refresh copies…",
+        ("Ctrl+Alt+C",),
+        lambda desk: desk.refresh_copies(),
+        enabled=_with_palette,
     ),
     _keeping(
         "save_palette",
@@ -73,5 +102,8 @@ LOTS_ACTIONS: tuple[Action, ...] = (
 )
 """In the order of the menu."""
 
-OFF_WITHOUT_LOT = ("lots.type", "lots.delete", "lots.save_palette")
-"""What cannot be done while the window is as it is at its start."""
+OFF_WITHOUT_LOT = (
+    *("lots.type", "lots.edit", "lots.delete", "lots.edit_bath", "lots.edit_yarn"),
+    *("lots.use_up", "lots.copies", "lots.save_palette"),
+)
+"""What cannot be done while no lot is chosen and no palette open."""

@@ -15,7 +15,9 @@ if TYPE_CHECKING:
     from PySide6.QtWidgets import QWidget
 
     from chartmaker.app.filing import Filing
+    from chartmaker.app.open_design import OpenDesign
     from chartmaker.app.open_palette import OpenPalette
+    from chartmaker.model.palette import Bath, Lot, Yarn
     from chartmaker.model.palette_edits import PaletteEdit
 
 
@@ -36,6 +38,11 @@ class LotsDesk(QObject):
     def open_palette(self) -> OpenPalette:
         """The palette, with the one door for changes to it."""
         return self._filing.palettes.open_palette
+
+    @property
+    def document(self) -> OpenDesign:
+        """The design in the window."""
+        return self._filing.document
 
     @property
     def chosen(self) -> str:
@@ -67,6 +74,145 @@ class LotsDesk(QObject):
         """Begin an empty palette."""
         self._filing.palettes.new()
 
+    # --- adding and changing
+
+    def new_lot(self) -> None:
+        """Fill in a new lot."""
+        self._open_lot(None)
+
+    def edit_lot(self, lot_id: str = "") -> None:
+        """Change a lot, the chosen one where none is named."""
+        lot = self.open_palette.palette.lot(lot_id or self._chosen)
+        if lot is not None:
+            self._open_lot(lot)
+
+    def new_bath(self) -> None:
+        """Fill in a new bath."""
+        self._open_bath(None)
+
+    def edit_bath(self, bath_id: str = "") -> None:
+        """Change a bath, that of the chosen lot where none is named."""
+        bath = self.open_palette.palette.bath(bath_id or self._bath_of_chosen)
+        if bath is not None:
+            self._open_bath(bath)
+
+    def new_yarn(self) -> None:
+        """Fill in a new undyed yarn."""
+        self._open_yarn(None)
+
+    def edit_yarn(self, yarn_id: str = "") -> None:
+        """Change an undyed yarn, that of the chosen lot where none is named."""
+        palette = self.open_palette.palette
+        lot = palette.lot(self._chosen)
+        yarn = palette.yarn(yarn_id or (lot.yarn if lot else None))
+        if yarn is not None:
+            self._open_yarn(yarn)
+
+    @property
+    def has_bath_chosen(self) -> bool:
+        """Whether the lot that is chosen names a bath of the palette."""
+        return self.open_palette.palette.bath(self._bath_of_chosen) is not None
+
+    @property
+    def has_yarn_chosen(self) -> bool:
+        """Whether the lot that is chosen names a yarn of the palette."""
+        palette = self.open_palette.palette
+        lot = palette.lot(self._chosen)
+        return lot is not None and palette.yarn(lot.yarn) is not None
+
+    @property
+    def _bath_of_chosen(self) -> str:
+        lot = self.open_palette.palette.lot(self._chosen)
+        return lot.source[0] if lot and lot.source else ""
+
+    def _open_lot(self, lot: Lot | None) -> None:
+        from chartmaker.app.lot_form import LotForm
+        from chartmaker.model.palette_edits import add_lot, change_lot
+
+        def take(made: Lot) -> None:
+            palette = self.open_palette.palette
+            self.open_palette.do(add_lot(palette, made) if lot is None else change_lot(palette, lot.id, made))
+
+        questions, place = self._filing.questions, self.open_palette.path
+        LotForm(lot, self.open_palette.palette, take, place=place, questions=questions, parent=self._parent).open()
+
+    def _open_bath(self, bath: Bath | None) -> None:
+        from chartmaker.app.bath_form import BathForm
+        from chartmaker.model.palette_edits import add_bath, change_bath
+
+        def take(made: Bath) -> None:
+            palette = self.open_palette.palette
+            self.open_palette.do(add_bath(palette, made) if bath is None else change_bath(palette, bath.id, made))
+
+        BathForm(bath, self.open_palette.palette, take, self._parent).open()
+
+    def _open_yarn(self, yarn: Yarn | None) -> None:
+        from chartmaker.app.bath_form import YarnForm
+        from chartmaker.model.palette_edits import add_yarn, change_yarn
+
+        def take(made: Yarn) -> None:
+            palette = self.open_palette.palette
+            self.open_palette.do(add_yarn(palette, made) if yarn is None else change_yarn(palette, yarn.id, made))
+
+        YarnForm(yarn, self.open_palette.palette, take, self._parent).open()
+
+    # --- the design and the palette
+
+    def use_up(self) -> None:
+        """Take what the hat used off the weights on hand, once the dyer has seen how much."""
+        from chartmaker.app.use_up_dialog import UseUpDialog, needs_of
+        from chartmaker.model.palette_edits import use_up
+
+        self.document.appraise_now()
+        appraisal, palette = self.document.appraisal, self.open_palette.palette
+        likely = needs_of(appraisal, is_planned=False)
+        if not any(palette.lot(lot_id) for lot_id in likely):
+            self._filing.questions.tell(tr("The palette has none of the lots that this hat uses."))
+            return
+        UseUpDialog(
+            palette,
+            (likely, needs_of(appraisal, is_planned=True)),
+            lambda taken: self.open_palette.do(use_up(palette, taken)),
+            self._parent,
+        ).open()
+
+    def refresh_copies(self) -> None:
+        """Show in what the design's lots differ from the palette, and bring together those that are chosen."""
+        from chartmaker.app.copies_dialog import CopiesDialog
+        from chartmaker.model.copies import add_copies, lots_not_in, refresh_copies, stale_copies
+
+        design, palette = self.document.design, self.open_palette.palette
+        CopiesDialog(
+            stale_copies(design, palette),
+            lots_not_in(palette, design),
+            refresh=lambda ids: self.document.do(refresh_copies(self.document.design, palette, ids)),
+            add=lambda ids: self.open_palette.do(add_copies(self.open_palette.palette, design, ids)),
+            parent=self._parent,
+        ).open()
+
+    def copies_words(self) -> str:
+        """Tell how many lots of the design differ from the palette or are not in it; empty where all are alike."""
+        from chartmaker.model.copies import lots_not_in, stale_copies
+
+        if not self.open_palette.is_there:
+            return ""
+        design, palette = self.document.design, self.open_palette.palette
+        stale, missing = len(stale_copies(design, palette)), len(lots_not_in(palette, design))
+        words = []
+        if stale:
+            one, many = (
+                tr("1 lot of this design differs from the palette"),
+                tr("{0} lots of this design differ from the palette"),
+            )
+            words.append(one if stale == 1 else many.format(stale))
+        if missing:
+            one, many = (
+                tr("1 lot of this design is not in the palette"),
+                tr("{0} lots of this design are not in the palette"),
+            )
+            words.append(one if missing == 1 else many.format(missing))
+        return "; ".join(words)
+
     # --- deleting
 
     def delete_lot(self, lot_id: str = "") -> None:
@@ -77,7 +223,7 @@ class LotsDesk(QObject):
         lot = palette.lot(lot_id or self._chosen)
         if lot is None:
             return
-        users = palette_users.users_of(palette, lot, design=self._filing.document.design)
+        users = palette_users.users_of(palette, lot, design=self.document.design)
         if users:
             asked = tr("Delete {0} from the palette? {1}; the design keeps its own copy.")
             if not self._filing.questions.is_sure(asked.format(lot.name, _sentence(users)), tr("&Delete")):

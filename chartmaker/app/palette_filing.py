@@ -83,6 +83,15 @@ class PaletteFiling:
         path = place and palette_beside(self._filing.document.design, place)
         if path and not self.open_palette.is_modified:
             self.take(path)
+            self._tell_stale()
+
+    def _tell_stale(self) -> None:
+        from chartmaker.model.copies import stale_copies
+
+        stale = len(stale_copies(self._filing.document.design, self.open_palette.palette))
+        if stale:
+            text = tr("{0} of the design's lots differ from the palette: the Lots page shows in what")
+            self._filing.told.emit(text.format(stale))
 
     def take_again(self) -> None:
         """Read the palette's file anew, and let go what is in the window."""

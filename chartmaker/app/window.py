@@ -216,7 +216,10 @@ class Window(QMainWindow):
             page.refused.connect(lambda text: self.statusBar().showMessage(told(text), 8000))
             return page
         if name == "lots":
+            from chartmaker.app.keeping_strip import KeepingStrip
+
             lots = lots_page.LotsPage(self.document)
+            lots.content.insertWidget(2, KeepingStrip(self.lots))
             lots.chosen.connect(self.lots.choose)
             return lots
         kinds = {"yarn": yarn_page.YarnPage, "baths": baths_page.BathsPage}

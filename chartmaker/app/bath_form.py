@@ -1,0 +1,96 @@
+"""The forms of a bath and of an undyed yarn."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+from PySide6.QtWidgets import QComboBox, QLineEdit, QPlainTextEdit, QWidget
+
+from chartmaker.app.amounts_table import AmountsTable
+from chartmaker.app.thing_form import NumberLine, ThingForm, link_id
+from chartmaker.app.words import tr
+from chartmaker.model.palette import STATES, Assist, Bath, Mordant, Yarn
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from chartmaker.model.palette import Palette
+
+
+class BathForm(ThingForm):
+    """All that is written of a bath."""
+
+    def __init__(
+        self, bath: Bath | None, palette: Palette, take: Callable[[Any], None], parent: QWidget | None = None
+    ) -> None:
+        """Take the bath to be changed, or None for a new one."""
+        shown = bath or Bath(id="new", dyestuff="new", ratio=1.0)
+        title = tr("New bath") if bath is None else tr("Bath {0}").format(bath.id)
+        super().__init__(title, shown, take, parent)
+        self.resize(560, 660)
+        dyestuff = QLineEdit("" if bath is None else shown.dyestuff)
+        bath_id = QLineEdit("" if bath is None else shown.id)
+        self._line("dyestuff", tr("dyestuff"), dyestuff)
+        self._line("id", tr("id"), bath_id, hint=tr("Short and lasting: lots name their bath by it"))
+        self._line("part", tr("part"), QLineEdit(shown.part), hint=tr("Part of the plant: root, leaf, husk …"))
+        if bath is None:
+            link_id(dyestuff, bath_id, [each.id for each in palette.baths])
+        state = QComboBox()
+        state.addItems([tr("dry"), tr("fresh")])
+        state.setCurrentIndex(STATES.index(shown.state))
+        self.add("state", tr("weighed"), state, lambda: STATES[state.currentIndex()])
+        self._number("ratio", tr("dyestuff to fibre"), shown.ratio, hint=tr("g of dyestuff to 1 g of dry fibre"))
+        self._tables(shown)
+        self._number("liquor_l_per_100g", tr("liquor, l to 100 g of fibre"), shown.liquor_l_per_100g)
+        for field, label in (
+            ("ph_start", tr("pH at the start")),
+            ("ph_end", tr("pH at the end")),
+            ("hottest_c", tr("hottest, °C")),
+            ("minutes", tr("minutes")),
+        ):
+            self._number(field, label, getattr(shown, field), is_optional=True)
+        notes = QPlainTextEdit(shown.notes)
+        notes.setTabChangesFocus(True)
+        notes.setMinimumHeight(70)
+        self.add("notes", tr("notes"), notes, notes.toPlainText)
+        dyestuff.setFocus()
+
+    def _tables(self, bath: Bath) -> None:
+        mordants = AmountsTable(
+            tr("mordant"), tr("% of fibre"), [(each.name, each.percent_wof) for each in bath.mordants]
+        )
+        self.add("mordants", tr("mordants"), mordants, lambda: mordants.read(Mordant), changed=mordants.cellChanged)
+        assists = AmountsTable(tr("assist"), tr("g to 100 g"), [(each.name, each.grams) for each in bath.assists])
+        self.add("assists", tr("assists"), assists, lambda: assists.read(Assist), changed=assists.cellChanged)
+
+    def _line(self, field: str, label: str, line: QLineEdit, *, hint: str = "") -> None:
+        self.add(field, label, line, line.text, changed=line.editingFinished, hint=hint)
+
+    def _number(
+        self, field: str, label: str, value: float | None, *, is_optional: bool = False, hint: str = ""
+    ) -> None:
+        line = NumberLine(value)
+        read = line.number if is_optional else line.required
+        self.add(field, label, line, read, changed=line.editingFinished, hint=hint)
+
+
+class YarnForm(ThingForm):
+    """All that is written of an undyed yarn."""
+
+    def __init__(
+        self, yarn: Yarn | None, palette: Palette, take: Callable[[Any], None], parent: QWidget | None = None
+    ) -> None:
+        """Take the yarn to be changed, or None for a new one."""
+        shown = yarn or Yarn(id="new", name="new")
+        title = tr("New yarn") if yarn is None else tr("Yarn {0}").format(yarn.id)
+        super().__init__(title, shown, take, parent)
+        self.resize(460, 260)
+        name, yarn_id = QLineEdit("" if yarn is None else shown.name), QLineEdit("" if yarn is None else shown.id)
+        self.add("name", tr("name"), name, name.text, changed=name.editingFinished)
+        hint = tr("Short and lasting: lots name their yarn by it")
+        self.add("id", tr("id"), yarn_id, yarn_id.text, changed=yarn_id.editingFinished, hint=hint)
+        if yarn is None:
+            link_id(name, yarn_id, [each.id for each in palette.yarns])
+        grist = NumberLine(shown.metres_per_100g)
+        self.add("metres_per_100g", tr("m to 100 g"), grist, grist.number, changed=grist.editingFinished)
+        name.setFocus()
