@@ -3328,7 +3328,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>names are taken from column {0}, {1}, the first of texts</source>
+        <source>names are taken from column {0}, {1}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -21,9 +21,15 @@ from chartmaker.app import told as told_module
 from chartmaker.app.keys_dialog import KeysDialog
 from chartmaker.app.main import install_translations
 from chartmaker.app.steps_dialog import StepsDialog
+from chartmaker.app.taking_dialog import TakingDialog
 from chartmaker.app.told import pattern_of, told
+from chartmaker.app.typed_dialog import TypedDialog
 from chartmaker.app.window import PAGES
+from chartmaker.model.measured import Measured
+from chartmaker.model.palette import Palette
+from chartmaker.model.settings import Viewing
 from tests.app.test_pages import SHORT
+from tests.builders import lot
 
 ROOT = Path(__file__).resolve().parents[2]
 
@@ -177,7 +183,14 @@ def test_every_menu_entry_passes_through_the_translator(open_on):
 @pytest.mark.usefixtures("longer")
 def test_every_visible_text_of_the_dialogs_passes_through_the_translator(open_on, qtbot):
     window = open_on(SHORT)
-    for dialog in (KeysDialog(window), StepsDialog(window.chart.canvas, 1, window)):
+    walnut = lot("walnut", (30, 8, 12))
+    taken = TakingDialog([Measured("june", walnut.readings)], source="", palette=Palette(), viewing=Viewing())
+    for dialog in (
+        KeysDialog(window),
+        StepsDialog(window.chart.canvas, 1, window),
+        TypedDialog(walnut, Viewing(), window),
+        taken,
+    ):
         qtbot.addWidget(dialog)
         dialog.show()
         assert [entry for entry in unwrapped(dialog) if entry[1] not in QTS_OWN] == []

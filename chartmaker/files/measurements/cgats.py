@@ -1,8 +1,9 @@
 """CGATS.17 / ISO 28178 text: keywords with values, then BEGIN_DATA_FORMAT … and BEGIN_DATA … for each data set.
 
 Words are parted by spaces, tabs or line ends; a value in double quotes may hold spaces, and a doubled quote inside it
-is one; # begins a comment. A data set keeps the keywords and the format of the one before where it has none of its own.
-Instruments leave out the counts, part fields by tabs and leave names unquoted, or write a decimal comma: all are read.
+is one; # at the beginning of a word begins a comment. A data set keeps the keywords and the format of the one before
+where it has none of its own. Instruments leave out the counts, part fields by tabs and leave names unquoted, or write a
+decimal comma: all are read.
 """
 
 import re
@@ -18,7 +19,7 @@ from chartmaker.files.measurements.viewing_words import ToldViewing, illuminant_
 MOST_SETS = 100
 """Data sets of one file; no instrument writes as many."""
 
-_WORD = re.compile(r'"((?:[^"]|"")*)("|$)|#.*|[^\s"#]+')
+_WORD = re.compile(r'"((?:[^"]|"")*)("|$)|#.*|[^\s"#][^\s"]*')
 _BEGIN_FORMAT, _END_FORMAT = "BEGIN_DATA_FORMAT", "END_DATA_FORMAT"
 _BEGIN, _END = "BEGIN_DATA", "END_DATA"
 _ILLUMINANT_KEYS = (
@@ -35,7 +36,7 @@ _CONDITION_KEYS = ("MEASUREMENT_CONDITION", "MEASUREMENT_SOURCE")
 
 def is_cgats(text: str) -> bool:
     """Tell whether a text has a data set of this grammar."""
-    return re.search(rf"^\s*(?:{_BEGIN}|{_BEGIN_FORMAT})\s*$", text, re.MULTILINE) is not None
+    return re.search(rf"^\s*(?:{_BEGIN}|{_BEGIN_FORMAT})\s*$", text, re.MULTILINE | re.IGNORECASE) is not None
 
 
 @dataclass(slots=True)
@@ -142,9 +143,10 @@ class _Parting:
         self._state = ""
 
     def _take_format(self, line: int, words: list[str]) -> None:
-        given = words[1:] if words[:1] == [_BEGIN_FORMAT] else words
-        is_last = _END_FORMAT in given
-        self._headings.extend(given[: given.index(_END_FORMAT)] if is_last else given)
+        given = [word for word in words if word.upper() != _BEGIN_FORMAT]
+        end = next((at for at, word in enumerate(given) if word.upper() == _END_FORMAT), None)
+        is_last = end is not None
+        self._headings.extend(given[:end])
         self._state = "" if is_last else self._state
         if len(self._headings) > MOST_COLUMNS:
             self._give_up(line, f"the format has more than {MOST_COLUMNS} fields")

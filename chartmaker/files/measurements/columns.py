@@ -23,7 +23,7 @@ TEXTILE = ToldViewing("D65", "10")
 """Of several viewing conditions the one that is taken: designs are judged under it as a rule."""
 
 _BAND = re.compile(
-    r"(?:SPECTRALNM|SPECTRAL|SPECTRUM|SPEC|SP|NM|REFLECTANCE|REFL|R|WAVELENGTH|WL|LAMBDA|Λ)?(\d{3,4}(?:[.,]\d+)?)(?:NM)?"
+    r"(?:SPECTRALNM|SPECTRAL|SPECTRUM|SPEC|SP|NM|REFLECTANCE|REFL|SCI|SCE|R|WAVELENGTH|WL|LAMBDA|Λ)?(\d{3,4}(?:[.,]\d+)?)(?:NM)?"
 )
 _TRIPLES: Mapping[str, tuple[str, str, str]] = {"lab": ("L", "A", "B"), "xyz": ("X", "Y", "Z"), "lch": ("L", "C", "H")}
 _PREFIXES = ("CIELAB", "CIELCH", "CIEXYZ", "CIE", "LAB", "LCH", "XYZ")
@@ -31,7 +31,9 @@ _NAMES = (
     *("SAMPLENAME", "NAME", "LOTNAME", "LOT", "LOTID", "SAMPLE", "SAMPLEID", "COLOURNAME", "COLORNAME"),
     *("COLOUR", "COLOR", "SKEIN", "DESCRIPTION", "LABEL", "ID"),
 )
-"""Headings of names, as `_key` has them, the best first."""
+"""Headings of names, as letters alone, the best first."""
+_NO_MARKS = str.maketrans("", "", ".,")
+_COORDINATE_WORDS = {"LIGHTNESS": "L", "CHROMA": "C", "HUE": "H", "HUEANGLE": "H"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,7 +107,7 @@ def _bands(headings: Sequence[str]) -> Iterator[Band]:
 
 
 def _name_columns(headings: Sequence[str]) -> tuple[int, ...]:
-    keys = [_key(heading) for heading in headings]
+    keys = [_key(heading).translate(_NO_MARKS) for heading in headings]
     return tuple(keys.index(name) for name in _NAMES if name in keys)
 
 
@@ -129,6 +131,8 @@ def _triple(headings: Sequence[str]) -> Triple | None:
 def _coordinate(heading: str) -> str:
     """Give the letter of a coordinate that a heading is for: "LAB_A" and "a*" are A; empty where it is none."""
     key = _key(heading.replace("°", ""))
+    if key in _COORDINATE_WORDS:
+        return _COORDINATE_WORDS[key]
     for prefix in _PREFIXES:
         if key.startswith(prefix) and len(key) == len(prefix) + 1:
             return key[-1]

@@ -81,29 +81,26 @@ def _read(lines: _Lines, found: Findings) -> None:
 def _read_table(headings: Sequence[str], rows: Sequence[Row], *, told: ToldViewing, found: Findings) -> None:
     columns = columns_of(headings)
     if not columns.names:
-        guessed = _first_of_texts(rows, {band.column for band in columns.bands} | {*_triple_columns(columns)})
+        guessed = _guessed_name_column(headings, rows, columns)
         if guessed is None:
             found.problems.add("", "no column holds names; call one 'name'")
             return
         columns = Columns((guessed,), columns.bands, columns.triple, columns.are_percent)
-        found.note(_guessed_names(guessed + 1, headings[guessed].strip() if guessed < len(headings) else ""))
+        found.note(_guessed_names(guessed + 1, headings[guessed].strip()))
     read_sheet(Sheet(headings=headings, columns=columns, rows=rows, told=told, assumed=TEXTILE_VIEWING), found)
 
 
 def _guessed_names(column: int, heading: str) -> str:
-    return f"names are taken from column {column}, {heading!r}, the first of texts"
+    return f"names are taken from column {column}, {heading!r}"
 
 
-def _triple_columns(columns: Columns) -> Sequence[int]:
-    return columns.triple.columns if columns.triple else ()
-
-
-def _first_of_texts(rows: Sequence[Row], others: set[int]) -> int | None:
-    """Find the first column whose cells are texts rather than numbers; the first row decides."""
-    for column, cell in enumerate(rows[0].cells if rows else ()):
-        if column not in others and cell.strip() and not is_number(cell):
-            return column
-    return None
+def _guessed_name_column(headings: Sequence[str], rows: Sequence[Row], columns: Columns) -> int | None:
+    """Find the first column of texts besides the colour, by its first row; where there is none, of numbers."""
+    taken = {band.column for band in columns.bands} | set(columns.triple.columns if columns.triple else ())
+    cells = rows[0].cells[: len(headings)] if rows else ()
+    others = [column for column, cell in enumerate(cells) if column not in taken and cell.strip()]
+    texts = [column for column in others if not is_number(cells[column])]
+    return next(iter(texts or others), None)
 
 
 def _told_above(lines: _Lines) -> ToldViewing:

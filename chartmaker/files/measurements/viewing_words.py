@@ -14,6 +14,10 @@ _BOTH = re.compile(
     r"(?:°|[_ ]?DEG(?:REES?)?)?[)\]]?"
 )
 """A lamp of one letter needs a bar before the observer: "a 2" and "b 10" are coordinates."""
+_TURNED = re.compile(
+    rf"[(\[]?(?<![A-Z0-9.,])(10|2)\s*(?:°|[_ ]?DEG(?:REES?)?)?\s*[/|]\s*(?:CIE\s*)?({_LAMPS})(?![A-Z0-9])[)\]]?"
+)
+"""The same with the observer first, as in "10°/D65"."""
 _OF_YEAR = {"1931": "2", "1964": "10"}
 
 
@@ -46,11 +50,17 @@ class ToldViewing:
 
 
 def pair_in(text: str) -> tuple[ToldViewing, str]:
-    """Find a pair like "(D65/10°)" in a text; give it and the text without it."""
-    found = _BOTH.search(text.upper())
-    if not found or len(text.upper()) != len(text):
+    """Find a pair like "(D65/10°)" or "10°/D65" in a text; give it and the text without it."""
+    shown = text.upper()
+    found, turned = _BOTH.search(shown), _TURNED.search(shown)
+    if len(shown) != len(text):
         return ToldViewing(), text
-    told = ToldViewing(_cie_name(found.group(1) or found.group(2)), found.group(3))
+    if found:
+        told = ToldViewing(_cie_name(found.group(1) or found.group(2)), found.group(3))
+    elif turned:
+        found, told = turned, ToldViewing(_cie_name(turned.group(2)), turned.group(1))
+    else:
+        return ToldViewing(), text
     return told, text[: found.start()] + text[found.end() :]
 
 

@@ -118,6 +118,16 @@ def test_counts_that_disagree_and_a_missing_end_are_told():
     assert "END_DATA is missing: the file may be cut short" in contents.notes
 
 
+def test_a_hash_within_a_word_begins_no_comment():
+    contents = read(cgats("SAMPLE_ID LAB_L LAB_A LAB_B", "weld#2 50 1 2 #the second"))
+    assert readings(contents) == {"weld#2": 1}
+
+
+def test_the_format_may_stand_on_one_line_and_in_small_letters():
+    text = "cgats.17\nbegin_data_format sample_id lab_l lab_a lab_b end_data_format\nbegin_data\na 50 1 2\nend_data\n"
+    assert readings(read(text)) == {"a": 1}
+
+
 def test_every_problem_is_told_with_line_and_column():
     text = cgats("SAMPLE_ID LAB_L LAB_A LAB_B", "a 5o 1 2", "b 50 1", "c 500 1 2", '"" 50 1 2', "d 50 nan 2")
     with pytest.raises(FileRefused) as refused:

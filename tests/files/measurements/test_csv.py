@@ -14,7 +14,7 @@ def test_semicolons_decimal_commas_quotes_a_mark_and_viewing_in_the_headings():
     contents = sample("lab-german.csv")
     assert readings(contents) == {"Krapp, erstes Bad": 2, "Wau": 1}
     assert contents.measured[1].readings == (LabReading(lab=(78.1, -2.4, 61.0)),)
-    assert contents.notes == ("names are taken from column 1, 'Bezeichnung', the first of texts",)
+    assert contents.notes == ("names are taken from column 1, 'Bezeichnung'",)
 
 
 def test_tabs_with_units_in_headings_and_cells():
@@ -46,7 +46,8 @@ def test_lch_with_the_viewing_above_the_headings():
         "SAMPLE_NAME,LAB_L,LAB_A,LAB_B",
         "lot;CIE L*;CIE a*;CIE b*",
         "name\tL* (D65/10°)\ta* (D65/10°)\tb* (D65/10°)",
-        'name,"L*(10°/D65)","a*","b*"'.replace("(10°/D65)", ""),
+        "name;L*(10°/D65);a*(10°/D65);b*(10°/D65)",
+        "Lot no.;Lightness;a;b",
         "name|l|A|B",
     ],
 )
@@ -56,7 +57,9 @@ def test_headings_of_lab_in_any_case_and_with_marks(headings):
     assert read(text).measured[0].readings == (LabReading(lab=(78.1, -2.4, 61.0)),)
 
 
-@pytest.mark.parametrize("heading", ["{}", "{} nm", "{}nm", "R{}", "R {}", "R_{}", "nm{}", "{},0", "{} nm (%)", "λ{}"])
+@pytest.mark.parametrize(
+    "heading", ["{}", "{} nm", "{}nm", "R{}", "R {}", "R_{}", "nm{}", "{},0", "{} nm (%)", "λ{}", "SCI {}"]
+)
 def test_headings_of_wavelengths(heading):
     text = ";".join(["name", *(heading.format(nm) for nm in BANDS)]) + "\n" + ";".join(["a", *["25"] * 31])
     assert read(text).measured[0].readings == (Spectrum(start_nm=400, step_nm=10, reflectance=(0.25,) * 31),)
@@ -71,6 +74,17 @@ def test_of_several_viewing_conditions_the_usual_one_is_taken():
     heads = [f"{name}*({viewing})" for viewing in ("C/2", "A/10", "D65/10") for name in "Lab"]
     text = ",".join(["name", *heads]) + "\na,1,2,3,4,5,6,7,8,9\n"
     assert read(text).measured[0].readings == (LabReading(lab=(7, 8, 9)),)
+
+
+def test_without_a_heading_of_names_the_first_texts_serve_and_else_the_first_numbers():
+    assert readings(read("L;a;b;dyed;seen\n50;1;2;7;woad\n")) == {"woad": 1}
+    numbered = read("No;L;a;b\n7;50;1;2\n")
+    assert readings(numbered) == {"7": 1}
+    assert "names are taken from column 1, 'No'" in numbered.notes
+
+
+def test_lightness_chroma_and_hue_in_words():
+    assert read("lot,Lightness,Chroma,Hue angle\na,50,30,270\n").measured[0].readings == (LabReading(lab=(50, 0, -30)),)
 
 
 def test_xyz_and_assumed_viewing_is_told():
