@@ -66,9 +66,9 @@ def offer_samples(
 
     def take() -> None:
         taken = dialog.taking
-        window.lots.open_palette.apply(taken.palette, tr("Take {0} readings").format(taken.added))
+        window.lots.open_palette.apply(taken.palette, tr("Take readings ({0})").format(taken.added))
         window.show_page("lots")
-        window.filing.told.emit(tr("{0} readings were added.").format(taken.added))
+        window.filing.told.emit(tr("Readings added: {0}").format(taken.added))
 
     dialog.accepted.connect(take)
     dialog.open()

@@ -137,7 +137,7 @@ class TakingDialog(QDialog):
         shades = [next(known) if lot is not None else None for lot in lots]
         self.table.show_rows([self._cells(*pair) for pair in zip(self.taking.lines, shades, strict=True)])
         strayed = sum(bool(self._stray_of(line)) for line in self.taking.lines)
-        far = tr("! {0} samples lie far from the shade that their lots had: are they the same yarn?").format(strayed)
+        far = tr("! Samples far from the shade that their lots had: {0}. Are they the same yarn?").format(strayed)
         self.sum.setText(_sum(self.taking) + (f"\n{far}" if strayed else ""))
         self.take.setEnabled(self.taking.added > 0)
 
@@ -176,7 +176,7 @@ def _destinations(palette: Palette) -> QStandardItemModel:
 def _heading(measured: Sequence[Measured], source: str, palette: Palette) -> str:
     count = sum(len(sample.readings) for sample in measured)
     into = palette.name or tr("the palette")
-    return tr("{0}: {1} samples with {2} readings in all, for {3}.").format(source, len(measured), count, into)
+    return tr("{0}, for {3}. Samples: {1}; readings: {2}.").format(source, len(measured), count, into)
 
 
 def _counts(line: TakenLine) -> str:
@@ -191,7 +191,9 @@ def _sum(taken: Taking) -> str:
         return tr("Nothing new would be added.")
     lots = {line.lot.id for line in taken.lines if line.lot and line.added}
     fresh = {line.lot.id for line in taken.lines if line.lot and line.is_new}
-    return tr("Adds {0} readings to {1} lots, {2} of them new.").format(taken.added, len(lots), len(fresh))
+    return tr("Readings to add: {0}. Lots that get them: {1}, of them new: {2}.").format(
+        taken.added, len(lots), len(fresh)
+    )
 
 
 def _words() -> QLabel:

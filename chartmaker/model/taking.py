@@ -123,7 +123,7 @@ def _palette_full() -> str:
 
 
 def _lot_full(count: int) -> str:
-    return f"{count} readings are left out: a lot holds {MOST_READINGS} at most"
+    return f"readings left out: {count}, since a lot holds {MOST_READINGS} at most"
 
 
 def _dyed_now() -> str:

@@ -62,9 +62,9 @@ def test_the_preview_says_what_each_sample_brings_before_anything_is_done(shed, 
     assert dialog.box(0).currentText() == "a new lot"
     assert cells(dialog, 1)[3] == "0 new, 1 known"
     assert dialog.box(1).currentText() == "Wau (wau)"
-    assert "lab-german.csv, CSV: 2 samples with 3 readings in all, for Shed." in dialog.heading.text()
+    assert "lab-german.csv, CSV, for Shed. Samples: 2; readings: 3." in dialog.heading.text()
     assert "Names are taken from column 1" in dialog.notes.text()
-    assert dialog.sum.text() == "Adds 2 readings to 1 lots, 1 of them new."
+    assert dialog.sum.text() == "Readings to add: 2. Lots that get them: 1, of them new: 1."
     assert palette_of(shed) == SHED
 
 
@@ -108,7 +108,7 @@ def test_readings_far_from_what_a_lot_had_are_told(shed, answers, qtbot):
     assert "!" not in dialog.sum.text()
     dialog.box(0).setCurrentIndex(dialog.box(0).findText("Woad & more (woad-1)"))
     assert cells(dialog, 0)[6].startswith("CIEDE2000 ")
-    assert dialog.sum.text().splitlines()[1].startswith("! 1 samples lie far from the shade")
+    assert dialog.sum.text().splitlines()[1].startswith("! Samples far from the shade that their lots had: 1.")
 
 
 def test_nothing_new_cannot_be_taken(shed, answers, qtbot):

@@ -86,7 +86,7 @@ def test_two_samples_may_go_to_one_lot():
 def test_readings_past_the_most_of_a_lot_are_left_out_and_told():
     taken = taking(SHED, [sample("weld", *range(MOST_READINGS))])
     assert len(taken.palette.lot("weld-1").readings) == MOST_READINGS
-    assert taken.lines[0].notes == (f"1 readings are left out: a lot holds {MOST_READINGS} at most",)
+    assert taken.lines[0].notes == (f"readings left out: 1, since a lot holds {MOST_READINGS} at most",)
 
 
 def test_lots_past_the_most_of_a_palette_are_left_out_and_told():
