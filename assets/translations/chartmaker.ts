@@ -40,6 +40,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>! Samples far from the shade that their lots had: {0}. Are they the same yarn?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>! There is no such picture in the palette's folder</source>
         <translation type="unfinished"></translation>
     </message>
@@ -62,10 +66,6 @@
     </message>
     <message>
         <source>! {0} has {1} g less than that: its weight becomes 0</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>! {0} samples lie far from the shade that their lots had: are they the same yarn?</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -554,10 +554,6 @@
     </message>
     <message>
         <source>Add yarn {0}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Adds {0} readings to {1} lots, {2} of them new.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1904,6 +1900,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Readings added: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Readings to add: {0}. Lots that get them: {1}, of them new: {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Refresh a copy</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2244,6 +2248,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Take readings ({0})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Take readings from a measurement file</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2273,10 +2281,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Take yarn off the stock</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Take {0} readings</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3536,6 +3540,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>readings left out: {0}, since a lot holds {1} at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>reflectance is taken for a factor: the largest value is {0}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4385,14 +4393,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0} readings are left out: a lot holds {1} at most</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0} readings were added.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>{0} repeats every {1} stitches, which does not divide {2}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4473,6 +4473,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0}, for {3}. Samples: {1}; readings: {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0}, so it cannot be pasted</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4498,10 +4502,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0}: {1} is no weight in grams</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}: {1} samples with {2} readings in all, for {3}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
