@@ -12,9 +12,10 @@ from PySide6.QtWidgets import QWidget
 from chartmaker.app.seeing import Seeing
 from chartmaker.app.shades import SURROUND
 from chartmaker.app.words import number, tr
-from chartmaker.pictures.across_room import angle_degrees, draw_from_afar, half_round, size_on_screen_cm
+from chartmaker.pictures.across_room import draw_from_afar, half_round, size_on_screen_cm
 from chartmaker.pictures.cells import flat_cells
 from chartmaker.pictures.shades import shade_colours
+from chartmaker.shade.distance import angle_degrees
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QKeyEvent, QMouseEvent, QPaintEvent

@@ -9,11 +9,6 @@ from chartmaker.pictures.cells import FlatCells
 from chartmaker.pictures.shades import SURROUND, LetterColours, decoded, encoded
 
 
-def angle_degrees(size_cm: float, *, distance_cm: float) -> float:
-    """Give the angle that a thing seen square on fills, from trigonometry: 2·atan(s / 2d)."""
-    return 2 * math.degrees(math.atan(size_cm / (2 * distance_cm)))
-
-
 def size_on_screen_cm(size_cm: float, *, distance_cm: float, eye_cm: float) -> float:
     """Give the size that a thing must be drawn, on a screen `eye_cm` away, to fill the angle that it fills far away."""
     return size_cm * eye_cm / distance_cm

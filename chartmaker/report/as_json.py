@@ -9,6 +9,7 @@ from typing import Any
 from chartmaker.appraisal import Appraisal, LetterAppraisal, PairAppraisal, RoundAppraisal
 from chartmaker.checks.finding import Finding
 from chartmaker.dye.plan import BathPlan, Portion
+from chartmaker.knit.from_afar import ACROSS_ROOM_CM, FarContrast, contrasts_from_afar
 from chartmaker.knit.interval import Interval
 from chartmaker.model.palette import Palette
 from chartmaker.model.settings import Viewing
@@ -21,6 +22,8 @@ Json = dict[str, Any]
 
 def report_as_json(appraisal: Appraisal) -> Json:
     """Give the report as plain dicts and lists; lengths in cm or m as named, weights in g."""
+    shades = {letter.letter: letter.shade for letter in appraisal.letters if letter.shade}
+    afar = contrasts_from_afar(appraisal.design, shades)
     return {
         "format": "chartmaker-report",
         "version": 1,
@@ -34,7 +37,7 @@ def report_as_json(appraisal: Appraisal) -> Json:
             "loop_source": appraisal.loop.source,
         },
         "rounds": [_round(line) for line in appraisal.rounds],
-        "pairs": [_pair(pair) for pair in appraisal.pairs],
+        "pairs": [_pair(pair, afar.get(pair.letters)) for pair in appraisal.pairs],
         "letters": [_letter(letter) for letter in appraisal.letters],
         "baths": [_bath(plan) for plan in appraisal.baths],
         "findings": [_finding(finding) for finding in appraisal.findings],
@@ -65,7 +68,7 @@ def _round(line: RoundAppraisal) -> Json:
     }
 
 
-def _pair(pair: PairAppraisal) -> Json:
+def _pair(pair: PairAppraisal, afar: FarContrast | None) -> Json:
     return {
         "letters": list(pair.letters),
         "boundary_cm": _figure(pair.boundary_cm),
@@ -92,6 +95,16 @@ def _pair(pair: PairAppraisal) -> Json:
             }
             for eyes in pair.to_eyes
         ],
+        "from_afar": _afar(afar) if afar else None,
+    }
+
+
+def _afar(afar: FarContrast) -> Json:
+    """Tell what is left of a pair's difference across a room, in the band where both have most stitches."""
+    return {
+        "distance_cm": ACROSS_ROOM_CM,
+        "value_difference": _figure(afar.value_difference),
+        "ciede2000": _figure(afar.ciede2000),
     }
 
 

@@ -9,7 +9,6 @@ from hypothesis import strategies as st
 
 from chartmaker.knit.layout import lay_out
 from chartmaker.pictures.across_room import (
-    angle_degrees,
     draw_from_afar,
     half_round,
     light_from_afar,
@@ -17,6 +16,7 @@ from chartmaker.pictures.across_room import (
 )
 from chartmaker.pictures.cells import NO_STITCH, flat_cells
 from chartmaker.pictures.shades import SURROUND, LetterColours, decoded
+from chartmaker.shade.distance import angle_degrees
 from tests.builders import chart
 
 
