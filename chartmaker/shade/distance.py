@@ -47,14 +47,17 @@ def seen_from_afar(xyz: ArrayLike, *, cell_degrees: tuple[float, float]) -> NDAr
         The mean XYZ of each cell, the same shape.
     """
     opponent = np.asarray(xyz, dtype=float) @ OPPONENT.T
-    seen = np.zeros_like(opponent)
     rounds, stitches = opponent.shape[:2]
+    seen = np.empty_like(opponent)
     for axis, gaussians in enumerate(KERNELS):
         total = sum(weight for weight, _ in gaussians)
+        passed = np.zeros((rounds, stitches // 2 + 1))
         for weight, spread in gaussians:
-            along = _circulant(spread, cell_degrees[0], stitches)
-            up = _circulant(spread, cell_degrees[1], rounds)
-            seen[..., axis] += weight / total * (up @ opponent[..., axis] @ along.T)
+            along = np.fft.rfft(cell_shares(spread, cell_degrees[0], stitches)).real
+            up = np.fft.fft(cell_shares(spread, cell_degrees[1], rounds)).real
+            passed += weight / total * up[:, np.newaxis] * along
+        # A sum over cells that begins anew at its end is a product of transforms.
+        seen[..., axis] = np.fft.irfft2(np.fft.rfft2(opponent[..., axis]) * passed, s=(rounds, stitches))
     result: NDArray[np.float64] = seen @ np.linalg.inv(OPPONENT).T
     return result
 
@@ -64,6 +67,7 @@ def lab_from_afar(xyz: ArrayLike, *, cell_degrees: tuple[float, float], white: A
     return lab_of_xyz(seen_from_afar(xyz, cell_degrees=cell_degrees), white=white)
 
 
+@lru_cache(maxsize=128)
 def cell_shares(spread: float, size: float, number: int) -> NDArray[np.float64]:
     """Give how much each of a row of cells adds to the first one's mean under a Gaussian of this spread.
 
@@ -73,7 +77,7 @@ def cell_shares(spread: float, size: float, number: int) -> NDArray[np.float64]:
         number: of cells, after which the row begins anew.
 
     Returns:
-        A share for each cell (number), all together 1.
+        A share for each cell (number, read-only), all together 1.
     """
     cells = math.ceil(REACH * spread / size) + 1
     # Sums over two cells of the Gaussian's values: the second difference of its second integral.
@@ -81,17 +85,12 @@ def cell_shares(spread: float, size: float, number: int) -> NDArray[np.float64]:
     shares = (integral[2:] - 2 * integral[1:-1] + integral[:-2]) / size
     folded = np.zeros(number)
     np.add.at(folded, np.arange(-cells, cells + 1) % number, shares)
-    return np.asarray(folded / folded.sum())
+    folded /= folded.sum()
+    folded.flags.writeable = False
+    return folded
 
 
 def _second_integral(x: NDArray[np.floating[Any]], spread: float) -> NDArray[np.float64]:
     """Integrate exp(-x²/s²) / (s √π) twice."""
     erf = np.array([math.erf(value) for value in (x / spread).tolist()])
     return np.asarray((x + x * erf) / 2 + spread / (2 * math.sqrt(math.pi)) * np.exp(-((x / spread) ** 2)))
-
-
-@lru_cache(maxsize=128)
-def _circulant(spread: float, size: float, number: int) -> NDArray[np.float64]:
-    """Give the matrix (number × number) that smooths a row of cells which begins anew at its end."""
-    steps = np.arange(number)
-    return np.asarray(cell_shares(spread, size, number)[(steps[:, np.newaxis] - steps) % number])

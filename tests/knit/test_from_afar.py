@@ -36,7 +36,7 @@ def test_close_by_a_band_of_blocks_differs_as_its_lots_do():
     found = from_afar(chart(BLOCKS, lots=LOTS), distance_cm=40)["AB"]
     assert 55 < found.value_difference < 55 * 1.15
     plain = colour.delta_E(LOTS["A"], LOTS["B"])
-    assert plain < found.ciede2000 < plain * 1.15
+    assert plain < found.ciede2000 < plain * 1.2
 
 
 def test_a_pair_is_taken_from_the_band_where_both_have_most_stitches():
