@@ -3276,6 +3276,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>metres to 100 g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>minutes</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3393,10 +3397,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>no reading</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>no readings</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

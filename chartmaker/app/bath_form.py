@@ -84,7 +84,7 @@ class YarnForm(ThingForm):
         shown = yarn or Yarn(id="new", name="new")
         title = tr("New yarn") if yarn is None else tr("Yarn {0}").format(yarn.id)
         super().__init__(title, shown, take, parent)
-        self.resize(460, 260)
+        self.resize(460, 200)
         name, yarn_id = QLineEdit("" if yarn is None else shown.name), QLineEdit("" if yarn is None else shown.id)
         self.add("name", tr("name"), name, name.text, changed=name.editingFinished)
         hint = tr("Short and lasting: lots name their yarn by it")
@@ -92,5 +92,5 @@ class YarnForm(ThingForm):
         if yarn is None:
             link_id(name, yarn_id, [each.id for each in palette.yarns])
         grist = NumberLine(shown.metres_per_100g)
-        self.add("metres_per_100g", tr("m to 100 g"), grist, grist.number, changed=grist.editingFinished)
+        self.add("metres_per_100g", tr("metres to 100 g"), grist, grist.number, changed=grist.editingFinished)
         name.setFocus()

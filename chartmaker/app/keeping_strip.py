@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QWidget
+from PySide6.QtWidgets import QGridLayout, QLabel, QPushButton, QWidget
 
 from chartmaker.app.words import plain_tip, tr
 
@@ -26,14 +26,14 @@ class KeepingStrip(QWidget):
         self.show_copies = QPushButton(tr("Show…"))
         self.show_copies.setAccessibleName(tr("Show what differs from the palette"))
         self.show_copies.clicked.connect(lambda _checked=False: desk.refresh_copies())
-        layout = QHBoxLayout(self)
+        layout = QGridLayout(self)
         layout.setContentsMargins(0, 0, 0, 4)
-        layout.setSpacing(8)
-        layout.addWidget(self.name)
-        layout.addWidget(self.save)
-        layout.addStretch(1)
-        layout.addWidget(self.copies)
-        layout.addWidget(self.show_copies)
+        layout.setHorizontalSpacing(8)
+        layout.setVerticalSpacing(4)
+        layout.setColumnStretch(0, 1)
+        for row, parts in enumerate(((self.name, self.save), (self.copies, self.show_copies))):
+            for column, part in enumerate(parts):
+                layout.addWidget(part, row, column)
         desk.open_palette.changed.connect(self.refresh)
         desk.document.appraised.connect(self.refresh)
         self.refresh()
@@ -52,11 +52,12 @@ class KeepingStrip(QWidget):
         self.save.setEnabled(palette.is_modified or palette.path is None)
         words = self._desk.copies_words()
         self.copies.setText(f"! {words}" if words else "")
+        self.copies.setVisible(bool(words))
         self.show_copies.setVisible(bool(words))
 
 
 def _line() -> QLabel:
     label = QLabel()
     label.setTextFormat(Qt.TextFormat.PlainText)
-    label.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Preferred)
+    label.setWordWrap(True)
     return label

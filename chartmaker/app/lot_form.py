@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
     QListWidget,
     QPlainTextEdit,
     QPushButton,
+    QSizePolicy,
     QSpinBox,
     QVBoxLayout,
     QWidget,
@@ -167,11 +168,14 @@ class ReadingsField(QWidget):
         self.list.setFixedHeight(84)
         self.remove = QPushButton(tr("Remo&ve the reading"))
         self.remove.clicked.connect(self._remove)
+        self.none = QLabel(tr("none yet"))
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(4)
         layout.addWidget(self.list)
         layout.addWidget(self.remove, 0, Qt.AlignmentFlag.AlignLeft)
+        layout.addWidget(self.none)
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
         self.setFocusProxy(self.list)
         self._show()
 
@@ -184,9 +188,9 @@ class ReadingsField(QWidget):
         for number, reading in enumerate(self._readings, start=1):
             self.list.addItem(f"{number}  {reading_words(reading)}")
         self.list.setCurrentRow(0)
-        self.remove.setEnabled(bool(self._readings))
-        self.list.setVisible(bool(self._readings))
-        self.remove.setText(tr("Remo&ve the reading") if self._readings else tr("no readings"))
+        for part in (self.list, self.remove):
+            part.setVisible(bool(self._readings))
+        self.none.setVisible(not self._readings)
 
     def _remove(self) -> None:
         row = self.list.currentRow()

@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from chartmaker.app.filing import Filing
     from chartmaker.app.open_design import OpenDesign
     from chartmaker.app.open_palette import OpenPalette
-    from chartmaker.model.palette import Bath, Lot, Yarn
+    from chartmaker.model.palette import Bath, Lot, Palette, Yarn
     from chartmaker.model.palette_edits import PaletteEdit
 
 
@@ -32,6 +32,8 @@ class LotsDesk(QObject):
         self._filing = filing
         self._parent = parent
         self._chosen = ""
+        self._compared: tuple[Palette, Palette, str] | None = None
+        """The design's copies, the palette, and what was last told of the two."""
         filing.palettes.open_palette.changed.connect(self.chosen_changed)
 
     @property
@@ -197,6 +199,8 @@ class LotsDesk(QObject):
         if not self.open_palette.is_there:
             return ""
         design, palette = self.document.design, self.open_palette.palette
+        if self._compared is not None and self._compared[0] is design.palette and self._compared[1] is palette:
+            return self._compared[2]  # drawing leaves both as they are
         stale, missing = len(stale_copies(design, palette)), len(lots_not_in(palette, design))
         words = []
         if stale:
@@ -211,7 +215,8 @@ class LotsDesk(QObject):
                 tr("{0} lots of this design are not in the palette"),
             )
             words.append(one if missing == 1 else many.format(missing))
-        return "; ".join(words)
+        self._compared = (design.palette, palette, "; ".join(words))
+        return self._compared[2]
 
     # --- deleting
 

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QApplication, QDialogButtonBox, QLineEdit
 
 from chartmaker.app.bath_form import BathForm, YarnForm
 from chartmaker.app.copies_dialog import CopiesDialog
+from chartmaker.app.keeping_strip import KeepingStrip
 from chartmaker.app.lot_form import LotForm
 from chartmaker.app.use_up_dialog import TAKEN, UseUpDialog
 from chartmaker.files.design_writing import save_design
@@ -67,12 +68,13 @@ def saved(on_lots, tmp_path):
 
 
 def choose(window, lot_id):
-    """Click the row of a lot."""
-    table = window._pages["lots"].table
-    names = [table.item(row, 1).text() for row in range(table.rowCount())]
-    row = names.index(window.lots.open_palette.palette.lot(lot_id).name)
-    QTest.mouseClick(table.viewport(), LEFT, pos=table.visualItemRect(table.item(row, 1)).center())
+    """Choose a lot as the page tells that it was clicked."""
+    window._pages["lots"].chosen.emit(lot_id)
     assert window.lots.chosen == lot_id
+
+
+def strip_of(window):
+    return window.findChild(KeepingStrip)
 
 
 def key(window, key, modifiers=CTRL | ALT):
@@ -283,7 +285,7 @@ def test_a_bath_is_changed_and_a_row_of_its_tables_removed(on_lots, qtbot):
 def test_closing_with_an_unsaved_palette_asks_and_can_save(saved, answers):
     window, path = saved
     window.lots.open_palette.do(add_lot(PALETTE, lot("sedge")))
-    assert "not saved" in window._pages["lots"].content.itemAt(2).widget().name.text()
+    assert "not saved" in strip_of(window).name.text()
     answers.unsaved = "cancel"
     window.close()
     assert window.isVisible()
@@ -368,7 +370,7 @@ def test_the_appraisal_follows_the_palette_and_the_copies_do_not(on_lots):
 def test_stale_copies_are_told_shown_and_refreshed_in_one_step_of_the_design(on_lots, qtbot):
     other = tuple(replace(each, on_hand_g=7.0) if each.id == "walnut" else each for each in PALETTE.lots)
     on_lots.lots.open_palette.apply(replace(PALETTE, lots=other), "Weigh")
-    strip = on_lots._pages["lots"].content.itemAt(2).widget()
+    strip = strip_of(on_lots)
     assert strip.copies.text() == "! 1 lot of this design differs from the palette"
     QTest.mouseClick(strip.show_copies, LEFT)
     dialog = form(qtbot, CopiesDialog)
