@@ -21,7 +21,6 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from chartmaker import __version__
 from chartmaker.app.action_bar import ActionBar
 from chartmaker.app.arrival import Arrival
 from chartmaker.app.autosave import Autosave
@@ -277,15 +276,9 @@ class Window(QMainWindow):
 
     def show_about(self) -> None:
         """Tell what this is."""
-        text = tr(
-            "Chartmaker {0}\n\n"
-            "From measured dye lots and a chart to a stranded hat that reads, fits and has yarn enough."
-        )
-        from PySide6.QtWidgets import QMessageBox
+        from chartmaker.app.about import show_about
 
-        box = QMessageBox(QMessageBox.Icon.NoIcon, tr("About Chartmaker"), text.format(__version__), parent=self)
-        box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        box.open()
+        show_about(self)
 
     # --- making
 
