@@ -14,7 +14,13 @@ from chartmaker.files.measurements.columns import MOST_COLUMNS, columns_of
 from chartmaker.files.measurements.contents import GRAPHIC_VIEWING, Contents, Findings, contents_of
 from chartmaker.files.measurements.numerals import number_in
 from chartmaker.files.measurements.sheet import MOST_ROWS, Row, Sheet, read_sheet
-from chartmaker.files.measurements.viewing_words import ToldViewing, illuminant_in, observer_in, viewing_in
+from chartmaker.files.measurements.viewing_words import (
+    ToldViewing,
+    illuminant_in,
+    illuminant_or_words,
+    observer_in,
+    viewing_in,
+)
 
 MOST_SETS = 100
 """Data sets of one file; no instrument writes as many."""
@@ -22,6 +28,8 @@ MOST_SETS = 100
 _WORD = re.compile(r'"((?:[^"]|"")*)("|$)|#.*|[^\s"#][^\s"]*')
 _BEGIN_FORMAT, _END_FORMAT = "BEGIN_DATA_FORMAT", "END_DATA_FORMAT"
 _BEGIN, _END = "BEGIN_DATA", "END_DATA"
+_LAMP_KEYS = ("ILLUMINANT", "ILLUMINANT_NAME", "ILLUMINATION_NAME")
+"""Keywords that tell the illuminant and nothing else."""
 _ILLUMINANT_KEYS = (
     "ILLUMINANT",
     "ILLUMINANT_NAME",
@@ -247,7 +255,8 @@ def _told_viewing(keywords: _Keywords) -> ToldViewing:
     free = next((told for each in keywords.all_of(_FREE_KEYS) if (told := viewing_in(each)).observer), ToldViewing())
     illuminant = next(filter(None, (_named(each, "OBSERVER") for each in keywords.all_of(_ILLUMINANT_KEYS))), "")
     observer = next(filter(None, map(observer_in, keywords.all_of(_OBSERVER_KEYS))), "")
-    return ToldViewing(illuminant, observer).with_more(free)
+    lamp = next(filter(None, map(illuminant_or_words, keywords.all_of(_LAMP_KEYS))), "")
+    return ToldViewing(illuminant, observer).with_more(free).with_more(ToldViewing(lamp))
 
 
 def _named(value: str, other: str) -> str:

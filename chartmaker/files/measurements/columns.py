@@ -32,6 +32,8 @@ _NAMES = (
     *("COLOUR", "COLOR", "SKEIN", "DESCRIPTION", "LABEL", "ID"),
 )
 """Headings of names, as letters alone, the best first."""
+_ILLUMINANTS = ("ILLUMINANT", "VIEWING", "ILLUMINANTOBSERVER", "LIGHT", "LIGHTSOURCE")
+_OBSERVERS = ("OBSERVER", "OBSERVERANGLE")
 _NO_MARKS = str.maketrans("", "", ".,")
 _COORDINATE_WORDS = {"LIGHTNESS": "L", "CHROMA": "C", "HUE": "H", "HUEANGLE": "H"}
 
@@ -66,6 +68,10 @@ class Columns:
     """Lab before XYZ before LCh; of several viewing conditions those that a reading can be kept for."""
     are_percent: bool
     """Whether the headings of the bands say percent."""
+    illuminant: int | None = None
+    """A column that tells each row's illuminant, or illuminant and observer."""
+    observer: int | None = None
+    """A column that tells each row's observer."""
 
     @property
     def weight(self) -> int:
@@ -90,7 +96,14 @@ def columns_of(headings: Sequence[str]) -> Columns:
     """Find what the columns hold."""
     bands = tuple(sorted(_bands(headings), key=lambda band: band.nm))
     are_percent = any("%" in headings[band.column] for band in bands)
-    return Columns(_name_columns(headings), bands, _triple(headings), are_percent)
+    return Columns(
+        _name_columns(headings),
+        bands,
+        _triple(headings),
+        are_percent,
+        illuminant=_first_of(headings, _ILLUMINANTS),
+        observer=_first_of(headings, _OBSERVERS),
+    )
 
 
 def _key(heading: str) -> str:
@@ -109,6 +122,10 @@ def _bands(headings: Sequence[str]) -> Iterator[Band]:
 def _name_columns(headings: Sequence[str]) -> tuple[int, ...]:
     keys = [_key(heading).translate(_NO_MARKS) for heading in headings]
     return tuple(keys.index(name) for name in _NAMES if name in keys)
+
+
+def _first_of(headings: Sequence[str], words: Sequence[str]) -> int | None:
+    return next((column for column, heading in enumerate(headings) if _key(heading) in words), None)
 
 
 def _triple(headings: Sequence[str]) -> Triple | None:

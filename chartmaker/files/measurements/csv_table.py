@@ -9,12 +9,13 @@ import io
 import itertools
 from collections.abc import Iterator, Sequence
 from contextlib import suppress
+from dataclasses import replace
 
 from chartmaker.files.measurements.columns import FEWEST_BANDS, MOST_COLUMNS, Columns, columns_of
 from chartmaker.files.measurements.contents import TEXTILE_VIEWING, Contents, Findings, contents_of
 from chartmaker.files.measurements.numerals import is_number, number_in
 from chartmaker.files.measurements.sheet import MOST_ROWS, Row, Sheet, read_sheet
-from chartmaker.files.measurements.viewing_words import ToldViewing, illuminant_in, observer_in, viewing_in
+from chartmaker.files.measurements.viewing_words import ToldViewing, illuminant_or_words, observer_in, viewing_in
 
 SEPARATORS = (";", "\t", ",", "|")
 HEADINGS_WITHIN = 40
@@ -85,7 +86,7 @@ def _read_table(headings: Sequence[str], rows: Sequence[Row], *, told: ToldViewi
         if guessed is None:
             found.problems.add("", "no column holds names; call one 'name'")
             return
-        columns = Columns((guessed,), columns.bands, columns.triple, columns.are_percent)
+        columns = replace(columns, names=(guessed,))
         found.note(_guessed_names(guessed + 1, headings[guessed].strip()))
     read_sheet(Sheet(headings=headings, columns=columns, rows=rows, told=told, assumed=TEXTILE_VIEWING), found)
 
@@ -97,6 +98,7 @@ def _guessed_names(column: int, heading: str) -> str:
 def _guessed_name_column(headings: Sequence[str], rows: Sequence[Row], columns: Columns) -> int | None:
     """Find the first column of texts besides the colour, by its first row; where there is none, of numbers."""
     taken = {band.column for band in columns.bands} | set(columns.triple.columns if columns.triple else ())
+    taken |= {column for column in (columns.illuminant, columns.observer) if column is not None}
     cells = rows[0].cells[: len(headings)] if rows else ()
     others = [column for column, cell in enumerate(cells) if column not in taken and cell.strip()]
     texts = [column for column in others if not is_number(cells[column])]
@@ -112,7 +114,7 @@ def _told_above(lines: _Lines) -> ToldViewing:
         label = cells[0].upper()
         told = told.with_more(viewing_in(line))
         if "ILLUMINANT" in label and "OBSERVER" not in label:
-            told = told.with_more(ToldViewing(illuminant=illuminant_in(value)))
+            told = told.with_more(ToldViewing(illuminant=illuminant_or_words(value)))
         elif "OBSERVER" in label:
             told = told.with_more(ToldViewing(observer=observer_in(value)))
     return told

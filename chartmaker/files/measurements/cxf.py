@@ -14,7 +14,7 @@ from chartmaker.files.measurements.contents import GRAPHIC_VIEWING, TEXTILE_VIEW
 from chartmaker.files.measurements.numerals import number_in
 from chartmaker.files.measurements.sheet import assumed_sentence
 from chartmaker.files.measurements.spectra import Scale, factors_from, lab_of_lch, scale_of
-from chartmaker.files.measurements.viewing_words import ToldViewing, illuminant_in, observer_in
+from chartmaker.files.measurements.viewing_words import ToldViewing, illuminant_or_words, observer_in
 from chartmaker.files.problems import refusal
 from chartmaker.model.reading import LabReading, Reading, Spectrum, XyzReading
 from chartmaker.model.settings import ILLUMINANTS
@@ -163,7 +163,7 @@ class _Document:
     def _tell(self, local: str, text: str) -> None:
         told = self._specification.told
         if local == "Illuminant":
-            self._specification.told = replace(told, illuminant=illuminant_in(text) or text[:20])
+            self._specification.told = replace(told, illuminant=illuminant_or_words(text))
         else:
             self._specification.told = replace(told, observer=observer_in(text.replace("_", " ")))
 

@@ -7,7 +7,7 @@ from chartmaker.files.measurements.columns import Band, Columns, Triple
 from chartmaker.files.measurements.contents import Findings
 from chartmaker.files.measurements.numerals import number_in
 from chartmaker.files.measurements.spectra import equal_steps, factors_from, lab_of_lch, scale_of
-from chartmaker.files.measurements.viewing_words import ToldViewing
+from chartmaker.files.measurements.viewing_words import ToldViewing, illuminant_or_words, observer_in, pair_in
 from chartmaker.model.bounds import MOST_LOTS, MOST_READINGS
 from chartmaker.model.reading import LabReading, Reading, Spectrum, XyzReading
 from chartmaker.model.settings import Viewing
@@ -88,24 +88,30 @@ def _read_spectra(sheet: Sheet, bands: Sequence[Band], found: Findings) -> None:
 
 
 def _read_triples(sheet: Sheet, triple: Triple, found: Findings) -> None:
-    told = triple.told.with_more(sheet.told)
-    try:
-        viewing = told.completed(sheet.assumed)
-    except ValueError as problem:
-        found.problems.add(sheet.name, str(problem))
-        return
-    if not told.is_whole:
-        found.note(assumed_sentence(told, viewing))
     for row in sheet.rows:
         values = _numbers(sheet, row, triple.columns, found)
         if not values:
             continue
+        told = triple.told.with_more(_told_in(sheet, row)).with_more(sheet.told)
         try:
+            viewing = told.completed(sheet.assumed)
             reading = _colour(triple.kind, values, viewing)
         except ValueError as problem:
             found.problems.add(row.place, str(problem))
             continue
+        if not told.is_whole:
+            found.note(assumed_sentence(told, viewing))
         found.add(_name(sheet, row), reading, row.place)
+
+
+def _told_in(sheet: Sheet, row: Row) -> ToldViewing:
+    """Find what a row's own cells say of its viewing conditions."""
+    illuminant, observer = (
+        row.cells[column] if column is not None and column < len(row.cells) else ""
+        for column in (sheet.columns.illuminant, sheet.columns.observer)
+    )
+    named = ToldViewing(illuminant_or_words(illuminant), observer_in(observer))
+    return pair_in(illuminant)[0].with_more(named)
 
 
 def assumed_sentence(told: ToldViewing, viewing: Viewing) -> str:

@@ -18,6 +18,7 @@ _TURNED = re.compile(
     rf"[(\[]?(?<![A-Z0-9.,])(10|2)\s*(?:°|[_ ]?DEG(?:REES?)?)?\s*[/|]\s*(?:CIE\s*)?({_LAMPS})(?![A-Z0-9])[)\]]?"
 )
 """The same with the observer first, as in "10°/D65"."""
+_LONGEST_LAMP = 30
 _OF_YEAR = {"1931": "2", "1964": "10"}
 
 
@@ -68,6 +69,11 @@ def illuminant_in(text: str) -> str:
     """Find the illuminant that a value names, the whole of which is about it; empty where it names none."""
     found = _ILLUMINANT.search(_plain(text))
     return _cie_name(found.group(1)) if found else ""
+
+
+def illuminant_or_words(value: str) -> str:
+    """Give the illuminant that a value names, or its own words: a lamp that is not known is not to be passed over."""
+    return illuminant_in(value) or value.strip().strip("\"'")[:_LONGEST_LAMP]
 
 
 def observer_in(text: str) -> str:

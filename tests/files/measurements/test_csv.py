@@ -5,7 +5,7 @@ import pytest
 from chartmaker.files.problems import FileRefused
 from chartmaker.model.reading import LabReading, Spectrum, XyzReading
 from chartmaker.model.settings import Viewing
-from tests.files.measurements.builders import read, readings, sample
+from tests.files.measurements.builders import cgats, read, readings, sample
 
 BANDS = range(400, 701, 10)
 
@@ -85,6 +85,26 @@ def test_without_a_heading_of_names_the_first_texts_serve_and_else_the_first_num
 
 def test_lightness_chroma_and_hue_in_words():
     assert read("lot,Lightness,Chroma,Hue angle\na,50,30,270\n").measured[0].readings == (LabReading(lab=(50, 0, -30)),)
+
+
+def test_each_row_may_tell_its_own_viewing():
+    own = read("name,L,a,b,illuminant,observer\nx,50,1,2,A,2\ny,50,1,2,D65,10\n")
+    assert [each.readings[0].viewing for each in own.measured] == [Viewing(illuminant="A", observer="2"), Viewing()]
+    assert own.notes == ()
+    assert read("name,L,a,b,viewing\nx,50,1,2,D50/2°\n").measured[0].readings[0].viewing.illuminant == "D50"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "name,L,a,b,illuminant,observer\nx,50,1,2,lamp 7,2\n",
+        "Illuminant;lamp 7\nname;L;a;b\nx;50;1;2\n",
+        cgats("SAMPLE_ID LAB_L LAB_A LAB_B", "x 50 1 2", head='ILLUMINANT "lamp 7"'),
+    ],
+)
+def test_a_lamp_that_is_not_known_is_refused_rather_than_passed_over(text):
+    with pytest.raises(FileRefused, match="the illuminant is 'lamp 7'; a reading can be kept for D65, D50"):
+        read(text)
 
 
 def test_xyz_and_assumed_viewing_is_told():
