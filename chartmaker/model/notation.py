@@ -3,6 +3,8 @@
 The text looks like the chart: the last line is the first round knitted, the right-most sign is stitch 1.
 """
 
+from functools import lru_cache
+
 from chartmaker.model.round import Round
 from chartmaker.model.stitches import PART_SIGNS, SHAPING_SIGNS
 
@@ -42,10 +44,17 @@ def rounds_to_text(rounds: tuple[Round, ...]) -> str:
 
 
 def _codes(text: str, *, signs: str, what: str) -> bytes:
-    for position, sign in enumerate(text, start=1):
-        if sign not in signs:
-            raise ValueError(f"{sign!r} at place {position} is no {what}; the signs are {' '.join(signs)}")
-    return bytes(signs.index(sign) for sign in reversed(text))
+    stray = text.translate(dict.fromkeys(map(ord, signs)))
+    if stray:
+        sign = stray[0]
+        raise ValueError(f"{sign!r} at place {text.index(sign) + 1} is no {what}; the signs are {' '.join(signs)}")
+    return text[::-1].encode("ascii").translate(_codes_of(signs))
+
+
+@lru_cache(maxsize=4)
+def _codes_of(signs: str) -> bytes:
+    """Give the table that turns signs into codes, as `bytes.translate` takes it."""
+    return bytes.maketrans(signs.encode(), bytes(range(len(signs))))
 
 
 def _signs(codes: bytes, signs: str) -> str:
