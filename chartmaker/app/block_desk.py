@@ -142,8 +142,10 @@ class BlockDesk(QObject):
     def change(self, make: Callable[[Design, Block, ColumnRule], ReplaceRounds]) -> None:
         """Do an edit of the selection, or of the whole band, as one step."""
         self.canvas.drop()
+        block = self.selection_or_band
         try:
-            edit = make(self.document.design, self.selection_or_band, chart_offsets)
+            self.canvas.grid.require_open(block.band)
+            edit = make(self.document.design, block, chart_offsets)
         except ValueError as refusal:
             self.canvas.refused.emit(str(refusal))
             return

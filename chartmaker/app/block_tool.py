@@ -181,6 +181,9 @@ class BlockTool:
         if load is None:
             raise ValueError("nothing is carried that could be set down")
         to = self._corner(load, design, grid)
+        grid.require_open(to[0])
+        if load.source is not None and not load.is_copy:
+            grid.require_open(load.source.band)
         if self._made is None or self._made[0] is not design or self._made[1] is not load or self._made[2] != to:
             self._made = (design, load, to, _laid(design, load, to))
         return self._made[3]

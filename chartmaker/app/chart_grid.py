@@ -24,6 +24,7 @@ GHOST_CODE = 26
 NO_STITCH = 52
 """Code of a place that no stitch covers."""
 WIDEST_GHOST = 8
+CLOSED = "another band is worked in alone, so this one is left as it is; work in all bands to change it"
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,6 +101,11 @@ class ChartGrid:
     def is_open(self, row: int) -> bool:
         """Tell whether the stitches of a row may be changed."""
         return self.focus is None or self.rows[row].band == self.focus
+
+    def require_open(self, band: int) -> None:
+        """Raise ValueError, with a sentence, where a band may not be changed since another is worked in alone."""
+        if self.focus is not None and band != self.focus:
+            raise ValueError(CLOSED)
 
     def column_of(self, row: int, stitch: int) -> int:
         """Give the column in which a stitch of the live repeat stands."""

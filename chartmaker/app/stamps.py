@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from chartmaker.app.chart_grid import CLOSED
 from chartmaker.app.words import tr
 from chartmaker.knit.outline import chart_offsets
 from chartmaker.model.motif import fits
@@ -22,11 +23,12 @@ def stamp_edit(
     """Make the edit that stamps a motif, its lowest round and first stitch at a cell; None where it changes nothing.
 
     Where it tiles the band's repeat and `snaps`, tiles begin with the repeat's stitch 1, wherever in one the cell is.
-    Raises ValueError, with a sentence, where the band cannot take the motif.
+    Raises ValueError, with a sentence, where the band cannot take the motif, or another one is worked in alone.
     """
-    spot = grid.open_spot(*cell)
+    spot = grid.spot(*cell)
     if spot is None:
         return None
+    grid.require_open(spot.band)
     band = design.bands[spot.band]
     stitch = spot.stitch
     if snaps and not band.is_shaped and fits(motif, len(band.rounds[spot.index])):
@@ -41,6 +43,8 @@ def stamp_words(design: Design, grid: ChartGrid, cell: tuple[int, int], motif: M
     spot = grid.spot(*cell)
     if spot is None:
         return ""
+    if not grid.is_open(cell[0]):
+        return CLOSED
     band = design.bands[spot.band]
     hindrance = stamp_hindrance(band, motif)
     if hindrance:
