@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from chartmaker.app.shades import known_shade
+from chartmaker.app.stitch_line import BETWEEN
 from chartmaker.app.strokes import PART_WORDS
 from chartmaker.app.words import number, tr
 from chartmaker.knit.floats import floats_behind
@@ -23,7 +24,6 @@ SHAPING_WORDS = {
     Shaping.CENTRED: "centred double decrease",
     Shaping.MAKE: "make one",
 }
-BETWEEN = "  ·  "
 
 
 def stitch_words(canvas: ChartCanvas, cell: tuple[int, int]) -> str:

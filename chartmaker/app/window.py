@@ -4,42 +4,35 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QSettings, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QSettings, QTimer, Signal
 from PySide6.QtWidgets import (
     QAbstractSpinBox,
     QApplication,
-    QHBoxLayout,
-    QLabel,
     QLineEdit,
     QMainWindow,
     QPlainTextEdit,
-    QSizePolicy,
-    QSplitter,
-    QStackedWidget,
-    QTabBar,
-    QVBoxLayout,
-    QWidget,
 )
 
 from chartmaker.app.action_bar import ActionBar
 from chartmaker.app.arrival import Arrival
 from chartmaker.app.autosave import Autosave
 from chartmaker.app.background import Background
-from chartmaker.app.colourway_box import ColourwayBox
 from chartmaker.app.filing import Filing
+from chartmaker.app.findings_split import FindingsSplit
 from chartmaker.app.findings_strip import FindingsStrip, sentence
 from chartmaker.app.history import History
 from chartmaker.app.left_work import LeftWorkOffer
 from chartmaker.app.lots_desk import LotsDesk
 from chartmaker.app.own_file import OwnFile
-from chartmaker.app.page_frame import PageFrame, rule
+from chartmaker.app.page_frame import PageFrame
+from chartmaker.app.pages import PAGES, Pages
 from chartmaker.app.questions import Questions
 from chartmaker.app.seeing import keep_seeing, kept_seeing
 from chartmaker.app.selection_label import SelectionLabel
+from chartmaker.app.stitch_line import StitchLine
 from chartmaker.app.told import told
 from chartmaker.app.views import view_named
 from chartmaker.app.waiting_page import WaitingPage
-from chartmaker.app.words import plain_tip, tr
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -49,9 +42,6 @@ if TYPE_CHECKING:
     from chartmaker.app.chart_page import ChartPage
     from chartmaker.app.open_design import OpenDesign
     from chartmaker.checks.finding import Place
-
-PAGES = ("lots", "hat", "chart", "yarn", "baths")
-"""In the order of the job."""
 
 
 class Window(QMainWindow):
@@ -97,19 +87,12 @@ class Window(QMainWindow):
         self.autosave = Autosave(document, own_file, state and state / "recovery")
         self._left_work = LeftWorkOffer(self.filing, self.autosave)
         self.findings = FindingsStrip(document)
-        self.colourways = ColourwayBox(document)
-        self._pages: dict[str, QWidget] = {}
         self._chart: ChartPage | None = None
         self._waiting = WaitingPage()
         self._arrival = Arrival(self)
-        self._stack = QStackedWidget()
-        self._tabs = self._make_tabs()
-        self._hover = QLabel()
-        self._told: tuple[int, int] | None = None
-        self._hover.setTextFormat(Qt.TextFormat.PlainText)
-        self._hover.setContentsMargins(8, 0, 0, 0)
-        # Long words are cut short rather than make the window wider.
-        self._hover.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        self._pages = Pages(document, self.lots, self._waiting)
+        self.colourways = self._pages.colourways
+        self._hover = StitchLine()
         self._lay_out()
         self.actions_made = ActionBar(self)
         self.actions_made.fill_tool_bar(self._waiting.tools)
@@ -140,45 +123,40 @@ class Window(QMainWindow):
 
         if not self.document.is_appraised:
             self.document.appraise_now()
-        self._chart = self._pages["chart"] = chart = ChartPage(self.document)
-        chart.canvas.hovered.connect(self._tell_stitch)
-        self.document.appraised.connect(self._tell_stitch_again)
-        chart.canvas.hand_changed.connect(self.actions_made.refresh)
-        for signal in (chart.canvas.refused, chart.canvas.told):
-            signal.connect(lambda text: self.statusBar().showMessage(sentence(text), 8000))
-        chart.far.refused.connect(lambda text: self.statusBar().showMessage(text, 8000))
-        chart.take_seeing(kept_seeing(self._settings))
-        chart.seeing_changed.connect(lambda seeing: keep_seeing(self._settings, seeing))
-        chart.view_changed.connect(self._follow_view)
-        SelectionLabel(chart.canvas.blocks, self.statusBar())
-        self.actions_made.take_chart(chart)
+        self._chart = chart = ChartPage(self.document)
+        self._follow_chart(chart)
         self._show_title()
         had_keys = self.focusWidget() is self._waiting
-        self._stack.addWidget(chart)
-        self._stack.setCurrentWidget(chart)
+        self._pages.put("chart", chart)
         self._waiting.deleteLater()
-        self._fold_findings(is_folded=False)
+        self._split.divide(is_folded=False)
         if had_keys:
             chart.canvas.setFocus()
         self.chart_came.emit()
         return chart
 
+    def _follow_chart(self, chart: ChartPage) -> None:
+        canvas = chart.canvas
+        self._hover.follow(chart)
+        canvas.hand_changed.connect(self.actions_made.refresh)
+        for signal in (canvas.refused, canvas.told):
+            signal.connect(lambda text: self.statusBar().showMessage(sentence(text), 8000))
+        chart.far.refused.connect(lambda text: self.statusBar().showMessage(text, 8000))
+        chart.take_seeing(kept_seeing(self._settings))
+        chart.seeing_changed.connect(lambda seeing: keep_seeing(self._settings, seeing))
+        chart.view_changed.connect(self._follow_view)
+        SelectionLabel(canvas.blocks, self.statusBar())
+        self.actions_made.take_chart(chart)
+
     @property
     def page(self) -> str:
         """The page at hand."""
-        return PAGES[self._tabs.currentIndex()]
+        return self._pages.at_hand
 
     def show_page(self, name: str) -> None:
         """Turn to a page; it is made when it is first turned to."""
         self.bring_chart()
-        if name not in self._pages:
-            self._pages[name] = self._made(name)
-        page = self._pages[name]
-        if self._stack.indexOf(page) < 0:
-            self._stack.addWidget(page)
-        self._stack.setCurrentWidget(page)
-        self._tabs.setCurrentIndex(PAGES.index(name))
-        self.history.turn_to(name)
+        self._pages.show_page(name)
         self.actions_made.refresh()
         self._hover.clear()
         if name == "chart":
@@ -206,23 +184,6 @@ class Window(QMainWindow):
             self.statusBar().showMessage(far_sentence(), 8000)
         elif self.statusBar().currentMessage() == far_sentence():
             self.statusBar().clearMessage()
-
-    def _made(self, name: str) -> PageFrame:
-        from chartmaker.app import baths_page, hat_page, lots_page, yarn_page
-
-        if name == "hat":
-            page = hat_page.HatPage(self.document)
-            page.refused.connect(lambda text: self.statusBar().showMessage(told(text), 8000))
-            return page
-        if name == "lots":
-            from chartmaker.app.keeping_strip import KeepingStrip
-
-            lots = lots_page.LotsPage(self.document)
-            lots.content.insertWidget(2, KeepingStrip(self.lots))
-            lots.chosen.connect(self.lots.choose)
-            return lots
-        kinds = {"yarn": yarn_page.YarnPage, "baths": baths_page.BathsPage}
-        return kinds[name](self.document)
 
     # --- what actions do
 
@@ -282,41 +243,8 @@ class Window(QMainWindow):
 
     # --- making
 
-    def _make_tabs(self) -> QTabBar:
-        tabs = QTabBar()
-        tabs.setAccessibleName(tr("Pages"))
-        tabs.setDrawBase(False)
-        tabs.setDocumentMode(True)
-        tabs.setExpanding(False)
-        for number, name in enumerate((tr("Lots"), tr("Hat"), tr("Chart"), tr("Yarn"), tr("Baths")), start=1):
-            index = tabs.addTab(name)
-            tabs.setTabToolTip(index, tr("{0} (Ctrl+{1})").format(name, number))
-        tabs.setCurrentIndex(PAGES.index("chart"))
-        return tabs
-
     def _lay_out(self) -> None:
-        top = QHBoxLayout()
-        top.setContentsMargins(8, 4, 8, 0)
-        top.setSpacing(8)
-        top.addWidget(self._tabs)
-        top.addStretch(1)
-        label = QLabel(tr("Colourway"))
-        label.setBuddy(self.colourways)
-        top.addWidget(label)
-        top.addWidget(self.colourways)
-        upper = QWidget()
-        layout = QVBoxLayout(upper)
-        layout.setContentsMargins(0, 0, 0, 0)
-        layout.setSpacing(0)
-        layout.addLayout(top)
-        layout.addWidget(rule())
-        layout.addWidget(self._stack, 1)
-        self._split = QSplitter(Qt.Orientation.Vertical)
-        self._split.setChildrenCollapsible(False)
-        self._split.addWidget(upper)
-        self._split.addWidget(self.findings)
-        self._split.setStretchFactor(0, 1)
-        self._stack.addWidget(self._waiting)
+        self._split = FindingsSplit(self._pages, self.findings)
         self.setCentralWidget(self._split)
         self.statusBar().addWidget(self._hover, 1)
         self.statusBar().addPermanentWidget(self.background)
@@ -325,9 +253,9 @@ class Window(QMainWindow):
         document = self.document
         self._waiting.canvas.painted.connect(self._arrival.begin)
         self._arrival.loaded.connect(self.bring_chart)
-        self._tabs.currentChanged.connect(lambda index: self.show_page(PAGES[index]))
+        self._pages.asked.connect(self.show_page)
+        self._pages.refused.connect(lambda text: self.statusBar().showMessage(told(text), 8000))
         self.findings.led.connect(self.lead_to)
-        self.findings.folded.connect(self._fold_findings)
         self.filing.told.connect(lambda text: self.statusBar().showMessage(text, 6000))
         self.autosave.told.connect(self.filing.told)
         self.chart_came.connect(lambda: QTimer.singleShot(0, self, self._left_work.offer))
@@ -349,29 +277,6 @@ class Window(QMainWindow):
             title = self.document.design.title or title
         self.setWindowTitle(f"{title.replace('[*]', '[* ]')}[*] – Chartmaker")
         self.setWindowModified(not self.document.stack.isClean())
-
-    def _fold_findings(self, is_folded: bool) -> None:  # noqa: FBT001 - the signal's own signature
-        line = self.findings.minimumSizeHint().height()
-        total = sum(self._split.sizes())
-        lower = line if is_folded else self.findings.wanted_height
-        self.findings.setMaximumHeight(line if is_folded else 16_777_215)
-        self._split.setSizes([total - lower, lower])
-
-    def _tell_stitch_again(self) -> None:
-        """What was drawn under the pointer is told without its moving; a gesture under way tells for itself."""
-        canvas = self.chart.canvas
-        if self._told and not canvas.hand.is_busy:
-            self._tell_stitch(self._told if self._told[0] < len(canvas.grid.rows) else None)
-
-    def _tell_stitch(self, cell: tuple[int, int] | None) -> None:
-        self._told = cell
-        from chartmaker.app.chart_words import stitch_words
-
-        words = stitch_words(self.chart.canvas, cell) if cell else ""
-        held = self.chart.motifs.words_at(cell) if cell else ""
-        words = f"! {sentence(held)}  {words}" if held else words
-        self._hover.setText(words)
-        self._hover.setToolTip(plain_tip(words) if words else "")
 
     # --- coming and going
 

@@ -97,9 +97,9 @@ def test_an_action_that_cannot_be_done_yet_is_not(early):
 
 
 def test_another_page_can_be_turned_to_before_the_chart_is_there(early):
-    early._tabs.setCurrentIndex(0)
+    early._pages.tabs.setCurrentIndex(0)
     assert early.page == "lots"
-    assert early._stack.currentWidget() is early._pages["lots"]
+    assert early._pages.stack.currentWidget() is early._pages["lots"]
 
 
 def test_keys_and_clicks_on_what_waits_draw_nothing(early, two_shades, qtbot):

@@ -35,7 +35,7 @@ def cells(table):
 def test_each_page_has_a_key(window, number):
     QTest.keyClick(window, Qt.Key(Qt.Key.Key_0 + number), CTRL)
     assert window.page == PAGES[number - 1]
-    assert window._stack.currentWidget() is window._pages[window.page]
+    assert window._pages.stack.currentWidget() is window._pages[window.page]
 
 
 def test_the_lots_page_lists_value_spread_weight_and_what_they_rest_on(open_on):

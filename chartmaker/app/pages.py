@@ -1,0 +1,109 @@
+"""The pages of the window: their tabs along the top, the colourway beside them, and the page at hand below."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QStackedWidget, QTabBar, QVBoxLayout, QWidget
+
+from chartmaker.app.colourway_box import ColourwayBox
+from chartmaker.app.page_frame import PageFrame, rule
+from chartmaker.app.words import tr
+
+if TYPE_CHECKING:
+    from chartmaker.app.lots_desk import LotsDesk
+    from chartmaker.app.open_design import OpenDesign
+
+PAGES = ("lots", "hat", "chart", "yarn", "baths")
+"""In the order of the job."""
+
+
+class Pages(QWidget):
+    """Holds the pages that were turned to already; the others are made when they are first turned to."""
+
+    asked = Signal(str)
+    """A tab was chosen: the page that it stands for."""
+    refused = Signal(str)
+    """What a page could not take."""
+
+    def __init__(self, document: OpenDesign, lots: LotsDesk, waiting: QWidget) -> None:
+        """Show what waits for the chart, with the chart's tab in front."""
+        super().__init__()
+        self._document, self._lots = document, lots
+        self._made: dict[str, QWidget] = {}
+        self.stack = QStackedWidget()
+        self.stack.addWidget(waiting)
+        self.colourways = ColourwayBox(document)
+        self.tabs = _tabs()
+        self.tabs.currentChanged.connect(lambda index: self.asked.emit(PAGES[index]))
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(0)
+        layout.addLayout(self._top())
+        layout.addWidget(rule())
+        layout.addWidget(self.stack, 1)
+
+    def __getitem__(self, name: str) -> QWidget:
+        """Give a page that was made already."""
+        return self._made[name]
+
+    @property
+    def at_hand(self) -> str:
+        """The name of the page whose tab is in front."""
+        return PAGES[self.tabs.currentIndex()]
+
+    def put(self, name: str, page: QWidget) -> None:
+        """Take a page in, and show it; its tab stays where it is."""
+        self._made[name] = page
+        self.stack.addWidget(page)
+        self.stack.setCurrentWidget(page)
+
+    def show_page(self, name: str) -> None:
+        """Show a page and its tab."""
+        if name not in self._made:
+            self.put(name, self._new(name))
+        self.stack.setCurrentWidget(self._made[name])
+        self.tabs.setCurrentIndex(PAGES.index(name))
+
+    def _new(self, name: str) -> PageFrame:
+        from chartmaker.app import baths_page, hat_page, lots_page, yarn_page
+
+        if name == "hat":
+            page = hat_page.HatPage(self._document)
+            page.refused.connect(self.refused)
+            return page
+        if name == "lots":
+            from chartmaker.app.keeping_strip import KeepingStrip
+
+            lots = lots_page.LotsPage(self._document)
+            lots.content.insertWidget(2, KeepingStrip(self._lots))
+            lots.chosen.connect(self._lots.choose)
+            return lots
+        kinds = {"yarn": yarn_page.YarnPage, "baths": baths_page.BathsPage}
+        return kinds[name](self._document)
+
+    def _top(self) -> QHBoxLayout:
+        top = QHBoxLayout()
+        top.setContentsMargins(8, 4, 8, 0)
+        top.setSpacing(8)
+        top.addWidget(self.tabs)
+        top.addStretch(1)
+        label = QLabel(tr("Colourway"))
+        label.setBuddy(self.colourways)
+        top.addWidget(label)
+        top.addWidget(self.colourways)
+        return top
+
+
+def _tabs() -> QTabBar:
+    tabs = QTabBar()
+    tabs.setAccessibleName(tr("Pages"))
+    tabs.setDrawBase(False)
+    tabs.setDocumentMode(True)
+    tabs.setExpanding(False)
+    for number, name in enumerate((tr("Lots"), tr("Hat"), tr("Chart"), tr("Yarn"), tr("Baths")), start=1):
+        index = tabs.addTab(name)
+        tabs.setTabToolTip(index, tr("{0} (Ctrl+{1})").format(name, number))
+    tabs.setCurrentIndex(PAGES.index("chart"))
+    return tabs
