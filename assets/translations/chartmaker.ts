@@ -1808,6 +1808,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Page and findings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Pages</source>
         <translation type="unfinished"></translation>
     </message>
