@@ -14,6 +14,7 @@ from chartmaker.app.block_gestures import BlockGestures
 from chartmaker.app.chart_view import ChartView
 from chartmaker.app.chosen_rounds import rows_of_band
 from chartmaker.app.control_keys import keys_of
+from chartmaker.app.edge_scroll import EdgeScroll
 from chartmaker.app.hand import Hand
 from chartmaker.app.hover_preview import HoverPreview
 from chartmaker.app.mirror_lines import paint_axes
@@ -65,7 +66,7 @@ class ChartCanvas(ChartView):
         self._button = Qt.MouseButton.NoButton
         self._frame_before, self._cursor_before = self.frame, self.current
         """What the hand's cells refer to, and where the cursor stood, when its gesture began."""
-        self._is_choosing = False
+        self.is_choosing = False
         """Whether rounds are being chosen among their numbers."""
         self.row_actions: tuple[tuple[QAction, ...], ...] = ()
         """Groups of the menu of a round."""
@@ -78,6 +79,7 @@ class ChartCanvas(ChartView):
         self.blocks = BlockDesk(self)
         BlockGestures(self.blocks)
         self.hover = HoverPreview(self)
+        self.edge_scroll = EdgeScroll(self)
 
     def take_tool(self, name: str) -> None:
         """Hold another tool; a gesture under way is dropped."""
@@ -179,7 +181,7 @@ class ChartCanvas(ChartView):
         if self._button != Qt.MouseButton.NoButton:
             before = self._frame_before
             self._go_on(replace(frame, grid=before.grid).cell_at(event.position()))
-        elif self._is_choosing:
+        elif self.is_choosing:
             self.reach_to(frame.cell_at(event.position())[0])
         self.hovered.emit(frame.cell_at(event.position()) if frame.area.contains(event.position()) else None)
 
@@ -194,7 +196,7 @@ class ChartCanvas(ChartView):
             self.reach_to(row)
         else:
             self.go_to(row, self._stitch_near())
-        self._is_choosing = event.button() == Qt.MouseButton.LeftButton
+        self.is_choosing = event.button() == Qt.MouseButton.LeftButton
 
     def contextMenuEvent(self, event: QContextMenuEvent) -> None:
         """Offer what can be done with the round: beside the fabric, where the second button draws, or by its key."""
@@ -206,7 +208,7 @@ class ChartCanvas(ChartView):
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         """End the gesture of the button that began it."""
-        self._is_choosing = False
+        self.is_choosing = False
         if event.button() == self._button and self.hand.is_busy:
             self._finish()
 
@@ -238,7 +240,8 @@ class ChartCanvas(ChartView):
             self.drop()
         elif key == Qt.Key.Key_Escape and self.hand.holds_stamp:
             self.take_tool("draw")
-        elif key == Qt.Key.Key_Escape and len(self.chosen) > 1:
+        elif key == Qt.Key.Key_Escape and (self.is_choosing or len(self.chosen) > 1):
+            self.is_choosing = False
             self.go_to(self.current[0], self._stitch_near())
         else:
             super().keyPressEvent(event)
