@@ -157,6 +157,7 @@ class Window(QMainWindow):
         """Turn to a page; it is made when it is first turned to."""
         self.bring_chart()
         self._pages.show_page(name)
+        self.history.turn_to(name)
         self.actions_made.refresh()
         self._hover.clear()
         if name == "chart":
