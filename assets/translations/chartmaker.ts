@@ -1644,6 +1644,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Na&amp;me the palette…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Name of the band</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1777,6 +1781,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Open a picture, or drop one here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open it with the desi&amp;gn</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2021,6 +2029,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Save the design</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the design and the palette first: the one names the other's file.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2300,6 +2312,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The design names the palette, which is opened with it from then on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The file has changed</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2317,6 +2333,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>The new palette</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The palette</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -1,4 +1,4 @@
-"""The forms of a bath and of an undyed yarn."""
+"""The forms of a bath, of an undyed yarn, and of the palette itself."""
 
 from __future__ import annotations
 
@@ -93,4 +93,15 @@ class YarnForm(ThingForm):
             link_id(name, yarn_id, [each.id for each in palette.yarns])
         grist = NumberLine(shown.metres_per_100g)
         self.add("metres_per_100g", tr("metres to 100 g"), grist, grist.number, changed=grist.editingFinished)
+        name.setFocus()
+
+
+class PaletteForm(ThingForm):
+    """The palette's own name."""
+
+    def __init__(self, palette: Palette, take: Callable[[Any], None], parent: QWidget | None = None) -> None:
+        super().__init__(tr("The palette"), palette, take, parent)
+        self.resize(460, 120)
+        name = QLineEdit(palette.name)
+        self.add("name", tr("name"), name, name.text, changed=name.editingFinished)
         name.setFocus()

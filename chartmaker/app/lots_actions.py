@@ -98,12 +98,23 @@ LOTS_ACTIONS: tuple[Action, ...] = (
         begins_group=True,
     ),
     _keeping("save_palette_as", "Save palette &as…", ("Ctrl+Alt+A",), lambda desk: desk.save_palette_as()),
+    _keeping("name_palette", "Na&me the palette…", ("Ctrl+Alt+K",), lambda desk: desk.name_palette()),
+    Action(
+        "lots.link",
+        "Lots",
+        "Open it with the desi&gn",
+        ("Ctrl+Alt+G",),
+        lambda window: window.lots.link(),
+        _with_palette,
+        lambda window: window.lots.is_linked,
+        tip="The design names the palette, which is opened with it from then on",
+    ),
     _keeping("new_palette", "New &palette", ("Ctrl+Alt+N",), lambda desk: desk.new_palette()),
 )
 """In the order of the menu."""
 
 OFF_WITHOUT_LOT = (
     *("lots.type", "lots.edit", "lots.delete", "lots.edit_bath", "lots.edit_yarn"),
-    *("lots.use_up", "lots.copies", "lots.save_palette"),
+    *("lots.use_up", "lots.copies", "lots.save_palette", "lots.link"),
 )
 """What cannot be done while no lot is chosen and no palette open."""

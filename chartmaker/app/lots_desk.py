@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
 
+from chartmaker.app.lots_forms import LotsForms
 from chartmaker.app.told import told
 from chartmaker.app.words import tr
 
@@ -17,7 +18,7 @@ if TYPE_CHECKING:
     from chartmaker.app.filing import Filing
     from chartmaker.app.open_design import OpenDesign
     from chartmaker.app.open_palette import OpenPalette
-    from chartmaker.model.palette import Bath, Lot, Palette, Yarn
+    from chartmaker.model.palette import Palette
     from chartmaker.model.palette_edits import PaletteEdit
 
 
@@ -31,6 +32,7 @@ class LotsDesk(QObject):
         super().__init__(parent)
         self._filing = filing
         self._parent = parent
+        self._forms = LotsForms(filing, parent)
         self._chosen = ""
         self._compared: tuple[Palette, Palette, str] | None = None
         """The design's copies, the palette, and what was last told of the two."""
@@ -76,31 +78,52 @@ class LotsDesk(QObject):
         """Begin an empty palette."""
         self._filing.palettes.new()
 
+    def name_palette(self) -> None:
+        """Give the palette another name."""
+        self._forms.open_palette_form()
+
+    @property
+    def is_linked(self) -> bool:
+        """Whether the design names the palette, so that it is opened with the design."""
+        return self._filing.palettes.is_named_by_design
+
+    def link(self) -> None:
+        """Let the design name the palette, or no palette where it names this one; one step of the design."""
+        from chartmaker.model.edits import ReplaceSetting
+
+        if self._filing.place is None or self.open_palette.path is None:
+            self._filing.questions.tell(tr("Save the design and the palette first: the one names the other's file."))
+            return
+        before = self.document.design.palette_file
+        after = "" if self.is_linked else self._filing.palettes.name_from_design()
+        text = "Open the palette with the design" if after else "Let the design name no palette"
+        self.document.do(ReplaceSetting("palette_file", before, after, text))
+
     # --- adding and changing
 
     def new_lot(self) -> None:
         """Fill in a new lot."""
-        self._open_lot(None)
+        self._forms.open_lot(None)
 
     def edit_lot(self, lot_id: str = "") -> None:
         """Change a lot, the chosen one where none is named."""
         lot = self.open_palette.palette.lot(lot_id or self._chosen)
         if lot is not None:
-            self._open_lot(lot)
+            self._forms.open_lot(lot)
 
     def new_bath(self) -> None:
         """Fill in a new bath."""
-        self._open_bath(None)
+        self._forms.open_bath(None)
 
     def edit_bath(self, bath_id: str = "") -> None:
         """Change a bath, that of the chosen lot where none is named."""
         bath = self.open_palette.palette.bath(bath_id or self._bath_of_chosen)
         if bath is not None:
-            self._open_bath(bath)
+            self._forms.open_bath(bath)
 
     def new_yarn(self) -> None:
         """Fill in a new undyed yarn."""
-        self._open_yarn(None)
+        self._forms.open_yarn(None)
 
     def edit_yarn(self, yarn_id: str = "") -> None:
         """Change an undyed yarn, that of the chosen lot where none is named."""
@@ -108,7 +131,7 @@ class LotsDesk(QObject):
         lot = palette.lot(self._chosen)
         yarn = palette.yarn(yarn_id or (lot.yarn if lot else None))
         if yarn is not None:
-            self._open_yarn(yarn)
+            self._forms.open_yarn(yarn)
 
     @property
     def has_bath_chosen(self) -> bool:
@@ -126,37 +149,6 @@ class LotsDesk(QObject):
     def _bath_of_chosen(self) -> str:
         lot = self.open_palette.palette.lot(self._chosen)
         return lot.source[0] if lot and lot.source else ""
-
-    def _open_lot(self, lot: Lot | None) -> None:
-        from chartmaker.app.lot_form import LotForm
-        from chartmaker.model.palette_edits import add_lot, change_lot
-
-        def take(made: Lot) -> None:
-            palette = self.open_palette.palette
-            self.open_palette.do(add_lot(palette, made) if lot is None else change_lot(palette, lot.id, made))
-
-        questions, place = self._filing.questions, self.open_palette.path
-        LotForm(lot, self.open_palette.palette, take, place=place, questions=questions, parent=self._parent).open()
-
-    def _open_bath(self, bath: Bath | None) -> None:
-        from chartmaker.app.bath_form import BathForm
-        from chartmaker.model.palette_edits import add_bath, change_bath
-
-        def take(made: Bath) -> None:
-            palette = self.open_palette.palette
-            self.open_palette.do(add_bath(palette, made) if bath is None else change_bath(palette, bath.id, made))
-
-        BathForm(bath, self.open_palette.palette, take, self._parent).open()
-
-    def _open_yarn(self, yarn: Yarn | None) -> None:
-        from chartmaker.app.bath_form import YarnForm
-        from chartmaker.model.palette_edits import add_yarn, change_yarn
-
-        def take(made: Yarn) -> None:
-            palette = self.open_palette.palette
-            self.open_palette.do(add_yarn(palette, made) if yarn is None else change_yarn(palette, yarn.id, made))
-
-        YarnForm(yarn, self.open_palette.palette, take, self._parent).open()
 
     # --- the design and the palette
 

@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
+import os
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from chartmaker.app.disk_changes import DiskChanges
 from chartmaker.app.open_palette import OpenPalette
 from chartmaker.app.own_file import PaletteFile
 from chartmaker.app.words import tr
+from chartmaker.files.problems import UserProblem
 
 if TYPE_CHECKING:
-    from pathlib import Path
-
     from chartmaker.app.filing import Filing
     from chartmaker.app.questions import Questions
 
@@ -40,6 +41,30 @@ class PaletteFiling:
         if document.path is not None:
             return document.path.name
         return document.palette.name or tr("The new palette")
+
+    @property
+    def is_named_by_design(self) -> bool:
+        """Whether the design names this palette, so that it is opened with the design."""
+        from chartmaker.files.claims import path_key
+
+        place, path, document = self._filing.place, self.open_palette.path, self._filing.document
+        if place is None or path is None or not document.is_here or not document.design.palette_file:
+            return False
+        try:
+            return path_key(place.parent / document.design.palette_file) == path_key(path)
+        except UserProblem:  # no possible path
+            return False
+
+    def name_from_design(self) -> str:
+        """Give how the design names the palette: from its own folder, where they share a disk."""
+        place, path = self._filing.place, self.open_palette.path
+        if place is None or path is None:
+            return ""
+        folder, whole = place.absolute().parent, path.absolute()
+        try:
+            return Path(os.path.relpath(whole, folder)).as_posix()
+        except ValueError:  # on another disk
+            return whole.as_posix()
 
     def open(self) -> None:
         """Ask for a palette whose lots the letters may choose from too."""

@@ -7,7 +7,7 @@ from PySide6.QtCore import QDate, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QDialogButtonBox, QLineEdit
 
-from chartmaker.app.bath_form import BathForm, YarnForm
+from chartmaker.app.bath_form import BathForm, PaletteForm, YarnForm
 from chartmaker.app.copies_dialog import CopiesDialog
 from chartmaker.app.keeping_strip import KeepingStrip
 from chartmaker.app.lot_form import LotForm
@@ -475,3 +475,30 @@ def test_a_picture_that_is_missing_or_leads_out_says_so(saved, qtbot):
         dialog.picture.line.editingFinished.emit()
         assert dialog.picture.shown.text() == "! There is no such picture in the palette's folder"
     QTest.keyClick(dialog, Qt.Key.Key_Escape)
+
+
+def test_a_palette_is_named(on_lots, qtbot):
+    key(on_lots, Qt.Key.Key_K)
+    fill_in(form(qtbot, PaletteForm), name="Sluice, 2026")
+    assert on_lots.lots.open_palette.palette == replace(PALETTE, name="Sluice, 2026")
+
+
+def test_the_design_can_name_its_palette_which_is_then_opened_with_it(saved, answers, tmp_path, qtbot):
+    window, path = saved
+    key(window, Qt.Key.Key_G)
+    assert answers.told == ["Save the design and the palette first: the one names the other's file."]
+    (tmp_path / "hats").mkdir()
+    answers.path = tmp_path / "hats" / "own.hat.toml"
+    window.filing.save_as()
+    key(window, Qt.Key.Key_G)
+    assert window.document.design.palette_file == "../towpath.palette.toml"
+    assert window.actions_made["lots.link"].isChecked()
+    window.filing.save()
+    window.filing.new()
+    assert not window.lots.open_palette.is_there
+    window.filing.open()
+    qtbot.waitUntil(lambda: window.lots.open_palette.path is not None)
+    assert window.lots.open_palette.path.resolve() == path
+    assert window.lots.open_palette.palette == PALETTE
+    key(window, Qt.Key.Key_G)
+    assert window.document.design.palette_file == ""

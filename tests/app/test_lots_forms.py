@@ -7,7 +7,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
-from chartmaker.app.bath_form import BathForm, YarnForm
+from chartmaker.app.bath_form import BathForm, PaletteForm, YarnForm
 from chartmaker.app.copies_dialog import CopiesDialog
 from chartmaker.app.lot_form import LotForm, reading_words
 from chartmaker.app.use_up_dialog import UseUpDialog
@@ -45,6 +45,7 @@ MAKERS = {
     "bath": lambda: BathForm(PALETTE.baths[0], PALETTE, lambda _bath: None),
     "new bath": lambda: BathForm(None, PALETTE, lambda _bath: None),
     "yarn": lambda: YarnForm(PALETTE.yarns[0], PALETTE, lambda _yarn: None),
+    "palette": lambda: PaletteForm(PALETTE, lambda _palette: None),
     "stock": lambda: UseUpDialog(PALETTE, ({"walnut": 7.0}, {"walnut": 9.0}), lambda _taken: None),
     "copies": copies,
 }
