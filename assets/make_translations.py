@@ -77,7 +77,16 @@ def not_literal() -> dict[str, str]:
 
 def tables() -> dict[str, Callable[[], Iterator[str]]]:
     """Give, for each thing that is no literal in a `tr(...)`, the texts that it may be."""
-    from chartmaker.app import chart_words, control_keys, findings_strip, hat_fields, motif_shelf, strokes, views
+    from chartmaker.app import (
+        chart_words,
+        control_keys,
+        findings_strip,
+        hat_fields,
+        lots_lines,
+        motif_shelf,
+        strokes,
+        views,
+    )
     from chartmaker.app.action import MENUS
     from chartmaker.app.actions import ACTIONS
     from chartmaker.app.motif_actions import ON_THE_SHELF
@@ -114,6 +123,7 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
         "SHAPING_WORDS[shaping]": lambda: iter(chart_words.SHAPING_WORDS.values()),
         "PART_WORDS[Part(line.cells[spot.stitch])]": lambda: iter(strokes.PART_WORDS.values()),
         "view.words": lambda: (view.words for view in views.VIEWS),
+        "ORDER_WORDS[name]": lambda: iter(lots_lines.ORDER_WORDS.values()),
         "bath.state": lambda: iter(STATES),
         "difference.what": lambda: iter((*FIELD_WORDS.values(), *BATH_WORDS.values(), *YARN_WORDS.values())),
         "shade.rests_on": lambda: iter(RESTS_ON),

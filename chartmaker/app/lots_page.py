@@ -1,102 +1,193 @@
-"""The lots page: every lot at hand with its shade, how far that can be trusted, and its weight."""
+"""The lots page: every lot at hand as a skein, and beside them what is known of the one or the two that are picked."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QSettings, Qt, Signal
+from PySide6.QtWidgets import QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
-from chartmaker.app.letter_menu import patch_icon
-from chartmaker.app.lot_choice import LotEntry, lot_entries
+from chartmaker.app.letter_menu import letter_menu
+from chartmaker.app.lots_bar import LotsBar
+from chartmaker.app.lots_blank import LotsBlank
+from chartmaker.app.lots_flow import LotsFlow
+from chartmaker.app.lots_lines import LotLine, in_order, lot_lines, matching
+from chartmaker.app.lots_rail import LettersRail
+from chartmaker.app.lots_side import LotsSide
+from chartmaker.app.lots_table import LotsTable
 from chartmaker.app.page_frame import PageFrame
-from chartmaker.app.shades import colour_of
-from chartmaker.app.table import Cell, ReadingTable
-from chartmaker.app.words import grams, number, tr
+from chartmaker.app.words import tr
+from chartmaker.model.edits import assign
 
 if TYPE_CHECKING:
-    from PySide6.QtWidgets import QWidget
+    from collections.abc import Mapping
+    from pathlib import Path
 
+    from PySide6.QtGui import QAction, QShowEvent
+
+    from chartmaker.app.lots_desk import LotsDesk
     from chartmaker.app.open_design import OpenDesign
     from chartmaker.checks.finding import Place
 
 
 class LotsPage(PageFrame):
-    """The design's own lots and those of its palette, lightest first."""
+    """The palette's lots and those that only the design has, as skeins or as a table."""
 
     chosen = Signal(str)
-    """The id of the lot whose row is chosen; empty where none is."""
+    """The id of the lot that is picked last; empty where none is."""
 
-    def __init__(self, document: OpenDesign, parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        document: OpenDesign,
+        *,
+        settings: QSettings,
+        desk: LotsDesk,
+        actions: Mapping[str, QAction],
+        parent: QWidget | None = None,
+    ) -> None:
+        """Take the settings that keep the order, who works on the palette, and the window's actions by their ids."""
         super().__init__(tr("Lots"), parent)
         self.document = document
-        headings = (
-            tr("shade"),
-            tr("lot"),
-            tr("letter"),
-            tr("value"),
-            tr("spread"),
-            tr("on hand, g"),
-            tr("rests on"),
-            tr("dyestuff"),
-            tr("load"),
-        )
-        self.table = ReadingTable(headings, wide=1, name=tr("Lots"))
-        self.content.addWidget(self.table, 1)
-        self._entries: tuple[LotEntry, ...] = ()
-        self.table.currentCellChanged.connect(lambda *_cells: self._tell_chosen())
-        document.appraised.connect(self.refresh)
+        self.desk = desk
+        self.bar = LotsBar(settings)
+        self.flow = LotsFlow()
+        self.table = LotsTable()
+        self.blank = LotsBlank(actions)
+        self.rail = LettersRail(document)
+        self.side = LotsSide(document, actions, self._pictures_folder)
+        self._lines: dict[str, LotLine] = {}
+        self._shown: tuple[object, ...] = ()
+        self._forms = QStackedWidget()
+        for form in (self.flow, self.table, self.blank):
+            self._forms.addWidget(form)
+        self._lay_out()
+        self._connect()
         self.refresh()
+
+    @property
+    def picked(self) -> tuple[str, ...]:
+        """The ids of the lots that are picked, the reference first."""
+        return self.flow.picked
+
+    @property
+    def _form(self) -> LotsFlow | LotsTable:
+        return self.table if self.bar.table.isChecked() else self.flow
 
     def refresh(self) -> None:
         """Follow the design and its palette."""
-        design, palette = self.document.design, self.document.palette
-        self._entries = lot_entries(design, palette)
-        self.table.show_rows([self._cells(entry) for entry in self._entries])
-        viewing = design.viewing
-        where = tr("from the design and the palette {0}").format(palette.name) if palette else tr("from the design")
-        text = tr("{0} lots {1}, lightest first, under CIE {2} with the {3}° observer.")
-        if not self._entries:
-            text = tr("No lots yet. Open a palette from the File menu to choose from its lots.")
-        self.note.setText(text.format(len(self._entries), where, viewing.illuminant, viewing.observer))
+        document = self.document
+        design, palette = document.design, document.palette
+        self.rail.refresh()
+        now = (design.palette, palette, design.colourway, design.viewing)
+        if now != self._shown or not self._lines:
+            self._shown = now
+            self._lines = {line.lot.id: line for line in lot_lines(document.appraisal, palette)}
+            self._show_lines()
+        self._tell_count()
 
-    def _tell_chosen(self) -> None:
-        row = self.table.currentRow()
-        self.chosen.emit(self._entries[row].lot.id if 0 <= row < len(self._entries) else "")
+    def pick(self, *lot_ids: str) -> None:
+        """Pick one lot, or a reference and a sample."""
+        known = tuple(lot_id for lot_id in lot_ids if lot_id in self._lines)
+        self.flow.pick(known)
+        self.table.pick(known)
+        self._follow_picked()
+
+    def use_as_letter(self) -> None:
+        """Ask which letter the lot is to be."""
+        if self.picked:
+            menu = letter_menu(self.document.appraisal, lambda letter: self.assign(letter, self.picked[-1]), self)
+            menu.popup(self.side.mapToGlobal(self.side.rect().topLeft()))
+
+    def assign(self, letter: str, lot_id: str) -> None:
+        """Make a letter of the colourway in use this lot, as one step of the design's history."""
+        design = self.document.design
+        if lot_id in self._lines and design.colourway.lot_of(letter) != lot_id:
+            self.document.do(assign(design, letter, lot_id, source=self.document.palette))
 
     def lead_to(self, place: Place) -> None:
-        """Choose the row of the first letter that a finding is about."""
-        lots = {self.document.design.colourway.lot_of(letter) for letter in place.letters}
-        for line, entry in enumerate(self._entries):
-            if entry.lot.id in lots:
-                self.table.setCurrentCell(line, 1)
-                break
-        self.table.setFocus()
+        """Pick the lot of the first letter that a finding is about."""
+        lots = [self.document.design.colourway.lot_of(letter) for letter in place.letters]
+        found = next((lot_id for lot_id in lots if lot_id in self._lines), None)
+        if found:
+            self.bar.search.clear()
+            self.pick(found)
+        self._form.setFocus()
 
-    def _cells(self, entry: LotEntry) -> tuple[Cell, ...]:
-        lot, shade = entry.lot, entry.shade
-        pairs = self.document.design.colourway.lots
-        letters = " ".join(letter for letter, lot_id in pairs if lot_id == lot.id)
-        source = lot.source
-        bath = self._bath_name(source[0]) if source else ""
-        readings = "" if shade is None else f"{tr(shade.rests_on)}, {shade.readings} ×"
-        return (
-            Cell(
-                tr("beyond the screen") if shade and shade.is_out_of_gamut else "",
-                icon=patch_icon(colour_of(shade), width=30, height=18),
-            ),
-            Cell(lot.name),
-            Cell(letters, is_strong=True),
-            Cell("–" if shade is None else number(shade.value, 1), is_number=True),
-            Cell("–" if shade is None else f"± {number(shade.deviation[0], 1)}", is_number=True),
-            Cell(grams(lot.on_hand_g), is_number=True),
-            Cell(readings or (tr("planned, not dyed") if lot.planned else tr("no reading"))),
-            Cell(bath),
-            Cell(str(source[1]) if source else "", is_number=True),
-        )
+    def _show_lines(self) -> None:
+        """List what is looked for, in the order that is wished."""
+        searched = self.bar.search.text().strip()
+        order = self.bar.wanted_order
+        lines = in_order(matching(self._lines.values(), searched), order)
+        self.flow.show_lines(lines, is_grouped=order == "dyestuff")
+        self.table.show_lines(lines)
+        self.blank.show_reason(searched if self._lines else "")
+        self._forms.setCurrentWidget(self._form if lines else self.blank)
+        gone = tuple(lot_id for lot_id in self.picked if lot_id in self._lines)
+        if gone != self.picked:
+            self.pick(*gone)
+        elif lines and not self.picked:
+            self.pick(lines[0].lot.id)
+        else:
+            self._follow_picked()
 
-    def _bath_name(self, bath_id: str) -> str:
-        for palette in (self.document.design.palette, self.document.palette):
-            bath = palette.bath(bath_id) if palette else None
-            if bath is not None:
-                return f"{bath.dyestuff} {bath.part}".strip()
-        return bath_id
+    def _tell_count(self) -> None:
+        palette, viewing = self.document.palette, self.document.design.viewing
+        where = tr("from the palette {0} and the design").format(palette.name) if palette else tr("from the design")
+        text = tr("{0} lots {1}, under CIE {2} with the {3}° observer. Ctrl or Shift picks a second to compare.")
+        self.note.setText(text.format(len(self._lines), where, viewing.illuminant, viewing.observer))
+        self.note.setVisible(bool(self._lines))
+
+    def _take_picked(self, picked: tuple[str, ...], other: LotsFlow | LotsTable) -> None:
+        """Let the other form follow the one that was worked on."""
+        other.pick(picked)
+        self._follow_picked()
+
+    def _follow_picked(self) -> None:
+        lines = [self._lines[lot_id] for lot_id in self.picked if lot_id in self._lines]
+        self.side.show_lines(lines, tuple(self._lines.values()))
+        self.chosen.emit(self.picked[-1] if self.picked else "")
+
+    def _pictures_folder(self) -> Path | None:
+        path = self.desk.open_palette.path or self.document.path
+        return path.parent if path else None
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Give the lots the keys when the page is turned to."""
+        super().showEvent(event)
+        if not self.isAncestorOf(self.focusWidget() or self.window().focusWidget() or self):
+            self._form.setFocus()
+
+    def _swap(self) -> None:
+        self.pick(*reversed(self.picked))
+
+    def _show_letter(self, letter: str) -> None:
+        lot_id = self.document.design.colourway.lot_of(letter)
+        if lot_id:
+            self.pick(lot_id)
+
+    def _lay_out(self) -> None:
+        left = QWidget()
+        column = QVBoxLayout(left)
+        column.setContentsMargins(0, 0, 8, 0)
+        column.setSpacing(6)
+        column.addWidget(self.bar)
+        column.addWidget(self._forms, 1)
+        column.addWidget(self.rail)
+        split = QSplitter(Qt.Orientation.Horizontal)
+        split.setChildrenCollapsible(False)
+        split.addWidget(left)
+        split.addWidget(self.side)
+        split.setStretchFactor(0, 1)
+        split.setSizes([700, 380])
+        self.content.addWidget(split, 1)
+
+    def _connect(self) -> None:
+        self.bar.changed.connect(self._show_lines)
+        self.flow.picked_changed.connect(lambda picked: self._take_picked(picked, self.table))
+        self.table.picked_changed.connect(lambda picked: self._take_picked(picked, self.flow))
+        self.rail.dropped.connect(self.assign)
+        self.rail.pressed.connect(self._show_letter)
+        self.side.swap_asked.connect(self._swap)
+        self.side.use_asked.connect(self.use_as_letter)
+        self.side.pick_asked.connect(self.pick)
+        self.document.appraised.connect(self.refresh)

@@ -12,6 +12,11 @@ from chartmaker.app.page_frame import PageFrame, rule
 from chartmaker.app.words import tr
 
 if TYPE_CHECKING:
+    from collections.abc import Callable, Mapping
+
+    from PySide6.QtCore import QSettings
+    from PySide6.QtGui import QAction
+
     from chartmaker.app.lots_desk import LotsDesk
     from chartmaker.app.open_design import OpenDesign
 
@@ -27,9 +32,18 @@ class Pages(QWidget):
     refused = Signal(str)
     """What a page could not take."""
 
-    def __init__(self, document: OpenDesign, lots: LotsDesk, waiting: QWidget) -> None:
-        """Show what waits for the chart, with the chart's tab in front."""
+    def __init__(
+        self,
+        document: OpenDesign,
+        lots: LotsDesk,
+        waiting: QWidget,
+        *,
+        settings: QSettings,
+        actions: Callable[[], Mapping[str, QAction]],
+    ) -> None:
+        """Show what waits for the chart, with the chart's tab in front; `actions` gives the window's by their ids."""
         super().__init__()
+        self._settings, self._actions = settings, actions
         self._document, self._lots = document, lots
         self._made: dict[str, QWidget] = {}
         self.stack = QStackedWidget()
@@ -76,7 +90,9 @@ class Pages(QWidget):
         if name == "lots":
             from chartmaker.app.keeping_strip import KeepingStrip
 
-            lots = lots_page.LotsPage(self._document)
+            lots = lots_page.LotsPage(
+                self._document, settings=self._settings, desk=self._lots, actions=self._actions()
+            )
             lots.content.insertWidget(2, KeepingStrip(self._lots))
             lots.chosen.connect(self._lots.choose)
             return lots

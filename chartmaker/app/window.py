@@ -90,7 +90,9 @@ class Window(QMainWindow):
         self._chart: ChartPage | None = None
         self._waiting = WaitingPage()
         self._arrival = Arrival(self)
-        self._pages = Pages(document, self.lots, self._waiting)
+        self._pages = Pages(
+            document, self.lots, self._waiting, settings=settings, actions=lambda: self.actions_made.made
+        )
         self.colourways = self._pages.colourways
         self._hover = StitchLine()
         self._lay_out()

@@ -1,0 +1,131 @@
+"""The lots as the page lists them: each with its shade, its bath and its letters, put in order, searched, and told."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from chartmaker.app.words import grams, number, tr
+from chartmaker.shade.lab import lch_of_lab
+from chartmaker.shade.lots import shade_of
+from chartmaker.shade.words import CHROMA_BOUNDS, words_of
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable
+
+    from chartmaker.appraisal import Appraisal
+    from chartmaker.model.palette import Bath, Lot, Palette, Yarn
+    from chartmaker.shade.lot_shade import LotShade
+
+ORDERS = ("value", "hue", "dyestuff", "date")
+"""What the page can be ordered by."""
+ORDER_WORDS = {"value": "Value", "hue": "Hue", "dyestuff": "Dyestuff", "date": "Date"}
+
+
+@dataclass(frozen=True, slots=True)
+class LotLine:
+    """One lot with what belongs to it."""
+
+    lot: Lot
+    shade: LotShade | None
+    bath: Bath | None
+    yarn: Yarn | None
+    letters: str
+    """The letters that it is in the colourway in use."""
+
+    @property
+    def load(self) -> int:
+        """Which load of its bath it is, or is to be."""
+        source = self.lot.source
+        return source[1] if source else 0
+
+    @property
+    def dyestuff(self) -> str:
+        """The dyestuff and its part; empty where no bath is known."""
+        return f"{self.bath.dyestuff} {self.bath.part}".strip() if self.bath else ""
+
+    @property
+    def is_predicted(self) -> bool:
+        """Whether its shade was computed for a lot that is not dyed yet."""
+        return self.shade is not None and self.shade.rests_on == "predicted"
+
+    @property
+    def basis(self) -> str:
+        """What its shade rests on, with the readings where there are some."""
+        shade = self.shade
+        if shade is None:
+            return tr("planned, not dyed") if self.lot.planned else tr("no reading")
+        return tr(shade.rests_on) if self.is_predicted else f"{tr(shade.rests_on)}, {shade.readings} ×"
+
+    @property
+    def description(self) -> str:
+        """All of it in words, as a screen reader tells it after the name."""
+        parts = [tr("no shade yet, {0}").format(self.basis)]
+        if self.shade:
+            parts = [tr("value {0}").format(number(self.shade.value)), words_of(self.shade.lab).text, self.basis]
+            if self.shade.is_out_of_gamut:
+                parts.append(tr("beyond what the screen shows"))
+        parts.append(tr("{0} g").format(grams(self.lot.on_hand_g)))
+        if self.letters:
+            parts.append(tr("letter {0}").format(" ".join(self.letters)))
+        return ", ".join(parts)
+
+
+def lot_lines(appraisal: Appraisal, palette: Palette | None) -> tuple[LotLine, ...]:
+    """Give every lot at hand once; the palette's own stands before the design's copy of it, since it is worked on here.
+
+    A lot that only the design has keeps the bath and the yarn of the design.
+    """
+    design = appraisal.design
+    letters: dict[str, str] = {}
+    for letter, lot_id in design.colourway.lots:
+        letters[lot_id] = letters.get(lot_id, "") + letter
+    lines: dict[str, LotLine] = {}
+    for source in (palette, design.palette):
+        for lot in source.lots if source else ():
+            if source is not None and lot.id not in lines:
+                bath = source.bath(lot.source[0]) if lot.source else None
+                shade = shade_of(lot, design.viewing)
+                lines[lot.id] = LotLine(lot, shade, bath, source.yarn(lot.yarn), letters.get(lot.id, ""))
+    return tuple(lines.values())
+
+
+def in_order(lines: Iterable[LotLine], order: str) -> list[LotLine]:
+    """Put lines in one of `ORDERS`: by value, round the hues, by bath and load, or newest first."""
+    keys = {"value": _by_value, "hue": _by_hue, "dyestuff": _by_dyestuff, "date": _by_date}
+    return sorted(lines, key=keys.get(order, _by_value))
+
+
+def matching(lines: Iterable[LotLine], text: str) -> list[LotLine]:
+    """Keep the lines in whose name, id, dyestuff, part, bath, letters or notes every word of a text stands."""
+    words = text.casefold().split()
+    return [line for line in lines if all(word in _searched(line) for word in words)]
+
+
+def _searched(line: LotLine) -> str:
+    bath = line.bath
+    parts = [line.lot.name, line.lot.id, getattr(line.lot, "notes", ""), line.basis]
+    if bath:
+        parts += [bath.id, bath.dyestuff, bath.part, bath.notes, *(mordant.name for mordant in bath.mordants)]
+    return "\n".join(parts).casefold()
+
+
+def _by_value(line: LotLine) -> tuple[float, str]:
+    return -line.shade.value if line.shade else 1, line.lot.name.casefold()
+
+
+def _by_hue(line: LotLine) -> tuple[int, float, str]:
+    if line.shade is None:
+        return 2, 0.0, line.lot.name.casefold()
+    lightness, chroma, hue = lch_of_lab(line.shade.lab).tolist()
+    is_grey = chroma < CHROMA_BOUNDS[0]
+    return int(is_grey), -lightness if is_grey else hue, line.lot.name.casefold()
+
+
+def _by_dyestuff(line: LotLine) -> tuple[bool, str, str, int, str]:
+    bath = line.bath.id if line.bath else ""
+    return not line.dyestuff, line.dyestuff.casefold(), bath, line.load, line.lot.name.casefold()
+
+
+def _by_date(line: LotLine) -> tuple[int, str]:
+    return -line.lot.dyed_on.toordinal() if line.lot.dyed_on else 1, line.lot.name.casefold()

@@ -1,0 +1,112 @@
+"""Two lots compared: how far apart they are, their curves, other lights, and both recipes with what differs marked."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+
+from chartmaker.app.lots_card import SkeinRow
+from chartmaker.app.lots_curve import DASHED, DOTTED, Curve, CurveView, curve_of, mean_curve
+from chartmaker.app.lots_figures import FiguresGrid, recipes_side_by_side
+from chartmaker.app.lots_lights import LightsView, patches_of_two
+from chartmaker.app.words import number, tr
+from chartmaker.model.reading import Spectrum
+
+if TYPE_CHECKING:
+    from chartmaker.app.lots_lines import LotLine
+    from chartmaker.model.settings import Viewing
+
+
+class PairCard(QWidget):
+    """Reference and sample from top to bottom."""
+
+    swap_asked = Signal()
+    """Reference and sample are to change places."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.names = QLabel()
+        self.swap = QPushButton(tr("S&wap"))
+        self.swap.setToolTip(tr("Let reference and sample change places"))
+        self.skeins = SkeinRow()
+        self.figures = FiguresGrid()
+        self.curve = CurveView()
+        self.absorption = QCheckBox(tr("as absorption, &K/S"))
+        self.lights = LightsView()
+        self.recipes_title = QLabel(tr("Recipes; ≠ marks what differs"))
+        self.recipes = FiguresGrid()
+        self.swap.clicked.connect(self.swap_asked)
+        self.absorption.toggled.connect(self.curve.show_absorption)
+        self._lay_out()
+
+    def show_pair(self, first: LotLine, second: LotLine, viewing: Viewing) -> None:
+        """Show two lots, the reference first."""
+        self.names.setText(tr("1  {0}\n2  {1}").format(first.lot.name, second.lot.name))
+        self.skeins.show_lines((first, second))
+        self.figures.show_rows(difference_rows(first, second))
+        curves = curves_of_two(first, second)
+        self.curve.show_curves(curves)
+        for widget in (self.curve, self.absorption):
+            widget.setVisible(bool(curves))
+        self.lights.show_patches(patches_of_two(first.lot, second.lot, viewing))
+        rows, differing = recipes_side_by_side(first, second)
+        self.recipes.show_rows([("", "1", "2"), *rows] if rows else [], marked=[line + 1 for line in differing])
+        self.recipes_title.setVisible(bool(rows))
+
+    def _lay_out(self) -> None:
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(12, 8, 12, 12)
+        layout.setSpacing(8)
+        font = self.names.font()
+        font.setBold(True)
+        self.names.setFont(font)
+        self.names.setWordWrap(True)
+        self.names.setTextFormat(Qt.TextFormat.PlainText)
+        top = QHBoxLayout()
+        top.addWidget(self.names, 1)
+        top.addWidget(self.swap, 0, Qt.AlignmentFlag.AlignTop)
+        layout.addLayout(top)
+        for widget in (self.skeins, self.figures, self.curve, self.absorption, self.lights):
+            layout.addWidget(widget)
+        layout.addWidget(self.recipes_title)
+        layout.addWidget(self.recipes)
+        layout.addStretch(1)
+
+
+def difference_rows(first: LotLine, second: LotLine) -> list[tuple[str, str]]:
+    """Give how far the sample is from the reference, with the direction in words."""
+    from chartmaker.shade.difference import ciede2000
+    from chartmaker.shade.lab import lch_of_lab
+
+    if first.shade is None or second.shade is None:
+        return [(tr("difference"), tr("not known: one of them has no shade"))]
+    apart = float(ciede2000(first.shade.lab, second.shade.lab))
+    (l_1, c_1, h_1), (l_2, c_2, h_2) = (lch_of_lab(line.shade.lab).tolist() for line in (first, second) if line.shade)
+    turn = (h_2 - h_1 + 180) % 360 - 180
+    return [
+        (tr("difference"), tr("CIEDE2000 {0}").format(number(apart, 1))),
+        (tr("value"), _told(l_2 - l_1, tr("2 is lighter"), tr("2 is darker"))),
+        (tr("chroma"), _told(c_2 - c_1, tr("2 is stronger"), tr("2 is duller"))),
+        (tr("hue"), f"{'+' if turn > 0 else ''}{number(turn)}°"),
+    ]
+
+
+def _told(difference: float, more: str, less: str) -> str:
+    sign = "+" if difference > 0 else ""
+    words = (more if difference > 0 else less) if abs(difference) >= 0.5 else tr("alike")
+    return f"{sign}{number(difference, 1)}, {words}"
+
+
+def curves_of_two(first: LotLine, second: LotLine) -> list[Curve]:
+    """Give the mean curve of each, the sample dashed, and the reference's undyed base dotted."""
+    curves = []
+    base = first.yarn.reading if first.yarn else None
+    if isinstance(base, Spectrum):
+        curves.append(curve_of(base, tr("base"), DOTTED, 1.2))
+    for line, label, style in ((first, "1", Qt.PenStyle.SolidLine), (second, "2", DASHED)):
+        mean = mean_curve([each for each in line.lot.readings if isinstance(each, Spectrum)], label, style)
+        if mean:
+            curves.append(mean)
+    return curves if any(curve.label in "12" for curve in curves) else []
