@@ -2484,6 +2484,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>What is picked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What is short, as baths to run.</source>
         <translation type="unfinished"></translation>
     </message>

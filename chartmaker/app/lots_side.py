@@ -55,6 +55,7 @@ class LotsSide(QStackedWidget):
         self._two = scrolled(self.pair, tr("Two lots compared"))
         for page in (self._nothing, self._one, self._two):
             self.addWidget(page)
+        self.setAccessibleName(tr("What is picked"))
         self.setMinimumWidth(330)
         self.card.tree.pick_asked.connect(self.pick_asked)
         self.card.use_asked.connect(self.use_asked)
