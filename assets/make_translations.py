@@ -93,6 +93,7 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
     from chartmaker.checks.finding import SEVERITIES
     from chartmaker.model.copies import BATH_WORDS, FIELD_WORDS, YARN_WORDS
     from chartmaker.model.palette import STATES
+    from chartmaker.shade import words as shade_words
     from chartmaker.shade.lot_shade import RESTS_ON
     from chartmaker.sheets.cautions import DEFERS, GENERAL, PARTICULAR
 
@@ -123,6 +124,8 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
         "SHAPING_WORDS[shaping]": lambda: iter(chart_words.SHAPING_WORDS.values()),
         "PART_WORDS[Part(line.cells[spot.stitch])]": lambda: iter(strokes.PART_WORDS.values()),
         "view.words": lambda: (view.words for view in views.VIEWS),
+        "part": lambda: iter((*shade_words.VALUES, *shade_words.CHROMAS)),
+        "words.hue": lambda: iter(shade_words.every_hue()),
         "ORDER_WORDS[name]": lambda: iter(lots_lines.ORDER_WORDS.values()),
         "bath.state": lambda: iter(STATES),
         "difference.what": lambda: iter((*FIELD_WORDS.values(), *BATH_WORDS.values(), *YARN_WORDS.values())),

@@ -12,6 +12,7 @@ from chartmaker.app.lots_curve import DASHED, SOLID, Curve, CurveView, curve_of,
 from chartmaker.app.lots_figures import FiguresGrid, figure_rows, recipe_rows
 from chartmaker.app.lots_flow import draw_beyond
 from chartmaker.app.lots_lights import LightsView, patches_of
+from chartmaker.app.lots_lines import shade_words
 from chartmaker.app.lots_skein import skein_pixmap
 from chartmaker.app.lots_tree import FamilyTree
 from chartmaker.app.shades import SURROUND
@@ -60,10 +61,9 @@ class LotCard(QWidget):
     def show_line(self, line: LotLine, every: Sequence[LotLine], viewing: Viewing, *, folder: Path | None) -> None:
         """Show a lot of `every` that is at hand; `folder` is where the path of its picture begins."""
         from chartmaker.shade.lights import is_measured
-        from chartmaker.shade.words import words_of
 
         self.name.setText(line.lot.name)
-        self.words.setText(words_of(line.shade.lab).text if line.shade else line.basis)
+        self.words.setText(shade_words(line.shade) if line.shade else line.basis)
         self.skeins.show_lines((line,))
         self.figures.show_rows(figure_rows(line))
         self._show_outlier(line, viewing)

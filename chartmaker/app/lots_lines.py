@@ -62,13 +62,20 @@ class LotLine:
         """All of it in words, as a screen reader tells it after the name."""
         parts = [tr("no shade yet, {0}").format(self.basis)]
         if self.shade:
-            parts = [tr("value {0}").format(number(self.shade.value)), words_of(self.shade.lab).text, self.basis]
+            parts = [tr("value {0}").format(number(self.shade.value)), shade_words(self.shade), self.basis]
             if self.shade.is_out_of_gamut:
                 parts.append(tr("beyond what the screen shows"))
         parts.append(tr("{0} g").format(grams(self.lot.on_hand_g)))
         if self.letters:
             parts.append(tr("letter {0}").format(" ".join(self.letters)))
         return ", ".join(parts)
+
+
+def shade_words(shade: LotShade) -> str:
+    """Tell a shade as a dyer would, in the language of the window."""
+    words = words_of(shade.lab)
+    before = [part for part in words.text.removesuffix(words.hue).strip().split(", ") if part]
+    return f"{', '.join(tr(part) for part in before)} {tr(words.hue)}".strip()
 
 
 def lot_lines(appraisal: Appraisal, palette: Palette | None) -> tuple[LotLine, ...]:

@@ -107,6 +107,14 @@ def words_of(lab: ArrayLike) -> ShadeWords:
     return ShadeWords(value, strength, called, f"{spoken} {called}".strip())
 
 
+def every_hue() -> tuple[str, ...]:
+    """Give every name that `ShadeWords.hue` may be, each once."""
+    greys = ("grey", "black", "white")
+    tints = dict.fromkeys(tint for _, _, tint in HUES)
+    tinted = (f"{tint} {grey}" for tint in tints for grey in greys)
+    return tuple(dict.fromkeys((*(name for _, name, _ in HUES), *(one.name for one in NAMED), *greys, *tinted)))
+
+
 def _hue(degrees: float) -> tuple[str, str]:
     """Give the name of a hue and of a grey's tint."""
     for end, name, tint in HUES:
