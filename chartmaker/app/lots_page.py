@@ -131,10 +131,9 @@ class LotsPage(PageFrame):
             self._follow_picked()
 
     def _tell_count(self) -> None:
-        palette, viewing = self.document.palette, self.document.design.viewing
-        where = tr("from the palette {0} and the design").format(palette.name) if palette else tr("from the design")
-        text = tr("{0} lots {1}, under CIE {2} with the {3}° observer. Ctrl or Shift picks a second to compare.")
-        self.note.setText(text.format(len(self._lines), where, viewing.illuminant, viewing.observer))
+        viewing = self.document.design.viewing
+        text = tr("{0} lots under CIE {1} with the {2}° observer. Ctrl or Shift picks a second to compare.")
+        self.note.setText(text.format(len(self._lines), viewing.illuminant, viewing.observer))
         self.note.setVisible(bool(self._lines))
 
     def _take_picked(self, picked: tuple[str, ...], other: LotsFlow | LotsTable) -> None:

@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from chartmaker.app.lots_lines import LotLine
     from chartmaker.app.open_design import OpenDesign
 
-ON_A_LOT = ("lots.edit", "lots.type", "lots.duplicate", "lots.delete")
+ON_A_LOT = ("lots.edit", "lots.edit_bath", "lots.type", "lots.delete")
 """Actions that work on the lot that is picked, by their ids; those that the window has stand above its card."""
 
 
