@@ -90,9 +90,7 @@ class Pages(QWidget):
         if name == "lots":
             from chartmaker.app.keeping_strip import KeepingStrip
 
-            lots = lots_page.LotsPage(
-                self._document, settings=self._settings, desk=self._lots, actions=self._actions()
-            )
+            lots = lots_page.LotsPage(self._document, settings=self._settings, desk=self._lots, actions=self._actions())
             lots.content.insertWidget(2, KeepingStrip(self._lots))
             lots.chosen.connect(self._lots.choose)
             return lots
