@@ -40,6 +40,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>! Reading {0} does not belong with the others: {1} is off by {2} (CIEDE2000 {3}). Measure again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>! Samples far from the shade that their lots had: {0}. Are they the same yarn?</source>
         <translation type="unfinished"></translation>
     </message>
@@ -277,6 +281,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Paste</source>
         <translation type="unfinished"></translation>
     </message>
@@ -365,6 +373,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Take readings…</source>
         <translation type="unfinished"></translation>
     </message>
@@ -405,6 +417,14 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>, adapted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, assumed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>, for {0} g short</source>
         <translation type="unfinished"></translation>
     </message>
@@ -426,6 +446,11 @@
     </message>
     <message>
         <source>-copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1  {0}
+2  {1}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -454,6 +479,22 @@
     </message>
     <message>
         <source>1 stitch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>2 is darker</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>2 is duller</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>2 is lighter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>2 is stronger</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -621,6 +662,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Base, baths and loads</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Bath</source>
         <translation type="unfinished"></translation>
     </message>
@@ -666,6 +711,10 @@
     </message>
     <message>
         <source>C* is {0}, below 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>CIEDE2000 {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -904,6 +953,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Day of dyeing</source>
         <translation type="unfinished"></translation>
     </message>
@@ -996,6 +1049,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Drag a skein onto a letter to make it that lot; the last one is a new letter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Drag it; Ctrl and drag it</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1073,6 +1130,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Duplicate {0} rounds up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dyestuff</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1304,6 +1365,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Hue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In other lights</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Insert a round &amp;above</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1345,6 +1414,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Join bands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>K/S</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1412,6 +1485,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Let reference and sample change places</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Let the rounds follow from the stitches, so that nothing is cut off or added</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1449,6 +1526,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Letters of the &amp;design, by shade</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letters of the design</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1492,6 +1573,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Look for lots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Lot of letter {0}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1505,6 +1590,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Lots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lots as skeins</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1656,6 +1745,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Name, dyestuff, part, notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Name:</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1716,15 +1809,27 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>No curve: none of its readings is a spectrum.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No letter has a shade yet</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>No lots yet. Open a palette from the File menu to choose from its lots.</source>
+        <source>No lot has “{0}” in its name, dyestuff, part or notes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No lots yet. Open a palette, or begin one: take the readings of a measurement file or of a photo, or type them in. Each lot then stands here as a skein in its shade.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No picture yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not measured in other lights: only a spectrum tells what they will do.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1785,6 +1890,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Open it with the desi&amp;gn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order of the lots</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1876,6 +1985,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Picture {0} is not there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Pictures</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1917,6 +2030,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Readings to add: {0}. Lots that get them: {1}, of them new: {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recipes; ≠ marks what differs</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1997,6 +2114,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>S&amp;nap to the repeat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>S&amp;wap</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2164,6 +2285,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Show the lots as a table of figures, or as skeins again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Show the s&amp;helf</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2201,6 +2326,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Space ticks a letter; drag it, or press Alt with up or down, to move it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spectrum</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2332,6 +2461,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The lot that is picked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The new palette</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2416,6 +2549,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Two lots compared</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Type a reading</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2444,7 +2581,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Use as &amp;letter…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Use colourway {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Value</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2740,6 +2885,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>a*, b*</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>alike</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>all letters</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2769,6 +2922,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>as &amp;wide as the words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as absorption, &amp;K/S</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2816,11 +2973,67 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>base</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>base not noted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>bath</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>beyond the screen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>beyond what it shows: clipped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>beyond what the screen shows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>black</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bluish black</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bluish green</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bluish grey</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bluish white</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brownish black</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brownish grey</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brownish white</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2868,6 +3081,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>chroma</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chroma C*, hue h</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>clear</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2892,7 +3113,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>dark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>data set {0} is left aside: it was measured under another condition than the first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>difference</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2917,6 +3146,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>dry or fresh</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dull</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3004,14 +3237,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>from the design</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>from the design and the palette {0}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>g of dyestuff to 1 g of dry fibre</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3028,6 +3253,38 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>green</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>greenish black</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>greenish blue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>greenish grey</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>greenish white</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>greenish yellow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>grey</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>greyish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>grist</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3040,6 +3297,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>heat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>hex is {0}; it looks like '#8a3b2f'</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3049,6 +3310,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>hottest, °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hue</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3148,6 +3413,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>judged in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>kept</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3204,6 +3473,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>lighten {0}, darken {1}, or let one of them change sides</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3236,6 +3509,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>liquor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>liquor, l to 100 g</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3249,6 +3526,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>load</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>load {0}, value {1}: {2}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3300,6 +3581,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>medium</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>metres</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3316,11 +3601,19 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>moderate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>mordant</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>mordants</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moves {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3376,7 +3669,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>neutral</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>never saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no bath is noted</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3428,6 +3729,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>no shade yet, {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no text</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3445,6 +3750,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>none yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known: one of them has no shade</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3476,6 +3789,22 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>olive</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>olive brown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>olive green</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>on hand, g</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3488,7 +3817,19 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>orange</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>orange yellow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>other, m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3524,6 +3865,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>pink</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>plain</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3556,6 +3901,34 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>purple</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>purplish black</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>purplish blue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>purplish grey</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>purplish pink</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>purplish red</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>purplish white</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>ratio</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3572,6 +3945,38 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>recipe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>red</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reddish black</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reddish brown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reddish grey</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reddish orange</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reddish purple</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reddish white</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>reflectance is taken for a factor: the largest value is {0}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3581,6 +3986,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>reflectance is told to be {0} for the perfect white</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reflectance, %</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3676,6 +4085,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>scatter, MCDM</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>screen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>screen colour {0}, approximate</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3753,6 +4170,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>stops</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>strong</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4060,11 +4481,19 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>undyed base</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>up to the middle and back</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>value L*</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4096,6 +4525,22 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>very dark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>very light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>violet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vivid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>warn</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4113,6 +4558,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wavelength, nm</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4152,6 +4601,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>white</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>without a bath</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>without a name</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4169,6 +4626,38 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>yarn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yellow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yellow green</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yellowish black</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yellowish brown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yellowish green</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yellowish grey</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yellowish pink</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yellowish white</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4205,7 +4694,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} (planned)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} L</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} L to 100 g</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4278,6 +4775,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} g fibre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} g to 1 g of fibre</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4385,7 +4886,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0} lots {1}, lightest first, under CIE {2} with the {3}° observer.</source>
+        <source>{0} lots under CIE {1} with the {2}° observer. Ctrl or Shift picks a second to compare.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4457,7 +4958,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} {1}, {2} g to 1 g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} °C, {1} min</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4542,6 +5051,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>|value|</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ΔE {0}</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
