@@ -135,3 +135,24 @@ def test_a_hat_of_four_bands_with_a_shaped_crown_is_drawn_from_nothing(drawn_hat
     while window.document.stack.canRedo():
         QTest.keyClick(window, Qt.Key.Key_Z, CTRL | SHIFT)
     assert window.document.design == design
+
+
+CROSSES = ["x....x" * 4, ".x..x." * 4, "..xx.." * 4, "..xx.." * 4, ".x..x." * 4, "x....x" * 4]
+
+
+def test_a_band_of_crosses_is_one_quarter_mirrored_and_a_block_repeated(open_on):
+    window = open_on(chart("\n".join(["A B | " + "." * 24] * 6), times=6), size=(1440, 900))
+    canvas, stack = window.chart.canvas, window.document.stack
+    canvas.go_to(2, 2)
+    type_at(window, *[Qt.Key.Key_V] * 2, *[Qt.Key.Key_H] * 2, Qt.Key.Key_L)
+    drag(canvas, (0, 0), (2, 2))
+    assert drawn(window.document.design) == ["." * 18 + line[:6] for line in CROSSES]
+    type_at(window, Qt.Key.Key_Q)
+    drag(canvas, (0, 0), (5, 5))
+    window.actions_made["block.repeat"].trigger()
+    assert drawn(window.document.design) == CROSSES
+    assert stack.count() == 2
+    type_at(window, Qt.Key.Key_V, Qt.Key.Key_H, Qt.Key.Key_O)
+    QTest.mouseClick(canvas.viewport(), LEFT, NONE, point(canvas, (5, 2)))
+    assert drawn(window.document.design)[:3] == ["x....x" * 3 + "xxxxxx", ".x..x." * 3 + ".xxxx.", CROSSES[2]]
+    assert stack.count() == 3
