@@ -973,10 +973,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Delete removes the row</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Delete round</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2558,6 +2554,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Type the words to knit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Typing, or F2, writes in a cell; Delete removes its row</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -8,8 +8,6 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QHeaderView, QTableWidget, QTableWidgetItem
 
-from chartmaker.app.words import tr
-
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
 
@@ -44,7 +42,6 @@ class AmountsTable(QTableWidget):
         remove = QShortcut(QKeySequence(QKeySequence.StandardKey.Delete), self)
         remove.setContext(Qt.ShortcutContext.WidgetShortcut)
         remove.activated.connect(self._remove)
-        self.setStatusTip(tr("Delete removes the row"))
 
     def read(self, make: Callable[[str, float], _T]) -> tuple[_T, ...]:
         """Give what the rows say, each made by `make`; empty rows are passed over.

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtWidgets import QComboBox, QLineEdit, QPlainTextEdit, QWidget
@@ -56,12 +57,15 @@ class BathForm(ThingForm):
         dyestuff.setFocus()
 
     def _tables(self, bath: Bath) -> None:
+        hint = tr("Typing, or F2, writes in a cell; Delete removes its row")
         mordants = AmountsTable(
             tr("mordant"), tr("% of fibre"), [(each.name, each.percent_wof) for each in bath.mordants]
         )
-        self.add("mordants", tr("mordants"), mordants, lambda: mordants.read(Mordant), changed=mordants.cellChanged)
+        read = partial(mordants.read, Mordant)
+        self.add("mordants", tr("mordants"), mordants, read, changed=mordants.cellChanged, hint=hint)
         assists = AmountsTable(tr("assist"), tr("g to 100 g"), [(each.name, each.grams) for each in bath.assists])
-        self.add("assists", tr("assists"), assists, lambda: assists.read(Assist), changed=assists.cellChanged)
+        read_assists = partial(assists.read, Assist)
+        self.add("assists", tr("assists"), assists, read_assists, changed=assists.cellChanged, hint=hint)
 
     def _line(self, field: str, label: str, line: QLineEdit, *, hint: str = "") -> None:
         self.add(field, label, line, line.text, changed=line.editingFinished, hint=hint)

@@ -180,7 +180,7 @@ class LotsDesk(QObject):
             stale_copies(design, palette),
             lots_not_in(palette, design),
             refresh=lambda ids: self.document.do(refresh_copies(self.document.design, palette, ids)),
-            add=lambda ids: self.open_palette.do(add_copies(self.open_palette.palette, design, ids)),
+            add=lambda ids: self._do(lambda: add_copies(self.open_palette.palette, design, ids)),
             parent=self._parent,
         ).open()
 

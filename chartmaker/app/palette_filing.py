@@ -27,6 +27,7 @@ class PaletteFiling:
         self.open_palette = OpenPalette(filing.document)
         self.own_file = PaletteFile(filing.own_file.state)
         self.own_file.told.connect(filing.told)
+        self.open_palette.changed.connect(self._follow)
         self.changes = DiskChanges(self)
 
     @property
@@ -82,7 +83,6 @@ class PaletteFiling:
         from chartmaker.model.palette import Palette
 
         if self.may_leave():
-            self.own_file.leave()
             self.open_palette.take(Palette(), None)
             self._filing.told.emit(tr("A new palette: add lots, baths and yarns, then save it"))
 
@@ -117,6 +117,11 @@ class PaletteFiling:
         if stale:
             text = tr("{0} of the design's lots differ from the palette: the Lots page shows in what")
             self._filing.told.emit(text.format(stale))
+
+    def _follow(self) -> None:
+        """Let the file go with the palette that was in it: nobody is asked about changes of it any more."""
+        if self.open_palette.path is None:
+            self.own_file.leave()
 
     def take_again(self) -> None:
         """Read the palette's file anew, and let go what is in the window."""

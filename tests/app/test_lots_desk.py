@@ -502,3 +502,24 @@ def test_the_design_can_name_its_palette_which_is_then_opened_with_it(saved, ans
     assert window.lots.open_palette.palette == PALETTE
     key(window, Qt.Key.Key_G)
     assert window.document.design.palette_file == ""
+
+
+def test_nobody_is_asked_about_the_file_of_a_palette_that_is_open_no_more(saved):
+    window, path = saved
+    window.filing.new()
+    save_palette(replace(PALETTE, name="Others'"), path)
+    assert not window.filing.palettes.changes.are_to_ask
+    window.filing.palettes.take(path)
+    save_palette(PALETTE, path)
+    assert window.filing.palettes.changes.are_to_ask
+    window.lots.new_palette()
+    assert not window.filing.palettes.changes.are_to_ask
+
+
+def test_a_full_palette_takes_no_more_lots_of_the_design_and_says_so(on_lots, answers, qtbot):
+    full = Palette(lots=tuple(lot(f"lot {number}") for number in range(400)))
+    on_lots.lots.open_palette.take(full, None)
+    key(on_lots, Qt.Key.Key_C)
+    QTest.mouseClick(form(qtbot, CopiesDialog).add, LEFT)
+    assert answers.told == ["A palette has 401 lots, more than 400."]
+    assert on_lots.lots.open_palette.palette == full
