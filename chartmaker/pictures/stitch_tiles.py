@@ -16,6 +16,8 @@ KNIT, PURL, LEANS_RIGHT, LEANS_LEFT = range(4)
 """How a stitch lies; the numbers are a part of the tiles' keys."""
 SAMPLES_ACROSS = 14
 """Samples across a stitch that its relief needs before they are averaged."""
+SETTLING_TURNS = 4
+"""How often what was cut off a white yarn's highlights is given to the rest of its stitch."""
 OPAQUE = np.uint32(0xFF000000)
 
 
@@ -78,12 +80,29 @@ class StitchTiles:
         light = np.where((codes == self._bare)[:, None, None], np.float32(1), self._light[lies])
         is_above = self._is_above[lies] & (codes != self._bare)[:, None, None]
         yarn = np.where(is_above[..., None], self._linear[above][:, None, None], self._linear[codes][:, None, None])
+        light = shown_light(light, yarn)
         height, width = self._shape
         pieces = self._pieces
         parts = (yarn * light[..., None]).reshape(len(keys), height, pieces, width, pieces, 3)
         made = packed(encoded(parts.mean(axis=(2, 4), dtype=np.float32)))
         self._slots[keys] = len(self._tiles) + np.arange(len(keys), dtype=np.int32)
         self._tiles = np.concatenate([self._tiles, made])
+
+
+def shown_light(light: NDArray[np.float32], yarn: NDArray[np.float32]) -> NDArray[np.float32]:
+    """Ease the highlights of light yarns so that nothing is brighter than a screen can show, each tile's mean kept.
+
+    Args:
+        light: of each sample, shape (tiles, rows, columns).
+        yarn: linear light of the yarn there, the same shape with a last axis of 3.
+    """
+    headroom = np.maximum(1 / np.maximum(yarn.max(axis=3), np.float32(1e-3)) - 1, np.float32(1e-3))
+    excess = np.maximum(light - 1, 0)
+    eased = np.where(light > 1, 1 + headroom * (1 - np.exp(-excess / headroom)), light)
+    wanted = light.mean(axis=(1, 2), keepdims=True)
+    for _ in range(SETTLING_TURNS):
+        eased = np.minimum(eased * (wanted / eased.mean(axis=(1, 2), keepdims=True)), 1 + headroom)
+    return np.asarray(eased, dtype=np.float32)
 
 
 def packed(rgb: NDArray[np.uint8]) -> NDArray[np.uint32]:

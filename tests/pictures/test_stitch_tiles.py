@@ -32,6 +32,19 @@ def test_a_stitch_of_any_size_keeps_the_light_of_its_yarn(lies, size):
     assert light == pytest.approx(MEAN_LIGHT * decoded(RGB[0]), rel=0.03, abs=0.002)
 
 
+@pytest.mark.parametrize("lies", [KNIT, PURL, LEANS_LEFT, LEANS_RIGHT])
+@pytest.mark.parametrize("yarn", [(229, 220, 196), (212, 184, 58), (250, 250, 250)])
+def test_the_highlights_of_a_light_yarn_keep_its_hue_and_its_mean(lies, yarn):
+    rgb = np.array([yarn, (119, 119, 119)], dtype=np.uint8)
+    codes = np.zeros((1, 1), dtype=np.uint8)
+    tiles = StitchTiles(rgb, width=28, height=26, bare=1)
+    light = decoded(rgb_of(tiles.picture(codes, codes, np.full((1, 1), lies, dtype=np.uint8))))
+    assert light.mean(axis=(0, 1)) == pytest.approx(MEAN_LIGHT * decoded(rgb[0]), rel=0.03)
+    # Clipped at the screen's white, a yellow's or a cream's highlights would lose the proportion of their channels.
+    brightest = light.reshape(-1, 3)[light.sum(axis=2).argmax()]
+    assert brightest / brightest[0] == pytest.approx(decoded(rgb[0]) / decoded(rgb[0])[0], rel=0.05, abs=0.01)
+
+
 def test_the_yarn_above_lies_over_a_knit_stitch_but_not_over_a_purled_one():
     is_blue = rgb_of(picture([[0, 0]], [[1, 1]], [[KNIT, PURL]]))
     is_blue = is_blue[..., 2] > is_blue[..., 0]
