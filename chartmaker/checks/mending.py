@@ -3,6 +3,8 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+import numpy as np
+
 from chartmaker.checks.facts import Facts, PairAppraisal
 from chartmaker.model.palette import Lot
 from chartmaker.model.settings import Viewing
@@ -10,7 +12,7 @@ from chartmaker.shade.least_change import Neighbour, least_change
 from chartmaker.shade.lights import is_measured
 from chartmaker.shade.lot_shade import LotShade
 from chartmaker.shade.lots import shades_of
-from chartmaker.shade.spread import value_difference
+from chartmaker.shade.spread import differences_and_bounds, spread_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,8 +57,7 @@ def mend_in_lights(facts: Facts, pair: PairAppraisal, lights: Sequence[Viewing])
     for letter in pair.letters:
         partner = facts.letter(pair.letters.replace(letter, "")).lot
         if partner is not None:
-            steady = [one for one in _candidates(facts) if _keeps(facts, one, partner, wanted, lights)]
-            choices.append(_choose(facts, pair, letter, wanted, steady))
+            choices.append(_choose(facts, pair, letter, wanted, _steady(facts, partner, wanted, lights)))
     fit = [choice for choice in choices if choice]
     if not fit:
         return WayOut(f"no lot at hand would stay {pair.grade} there; look at both in that light before you knit")
@@ -119,13 +120,20 @@ def _candidates(facts: Facts) -> list[LotShade]:
     return [shade for shade in shades_of(lots, facts.design.viewing) if shade]
 
 
-def _keeps(facts: Facts, candidate: LotShade, partner: Lot, wanted: float, lights: Sequence[Viewing]) -> bool:
-    """Tell whether a shade's lot, known by spectra, is far enough in value from a partner in each of some lights."""
-    lot = facts.palette.lot(candidate.lot)
-    if lot is None or not is_measured(candidate):
-        return False
-    pairs = (shades_of((lot, partner), light) for light in lights)
-    return all(one and other and value_difference(one, other).low >= wanted for one, other in pairs)
+def _steady(facts: Facts, partner: Lot, wanted: float, lights: Sequence[Viewing]) -> list[LotShade]:
+    """List the candidates known by spectra that are far enough in value from a partner in each of some lights."""
+    candidates = [shade for shade in _candidates(facts) if is_measured(shade)]
+    by_id = {lot.id: lot for lot in facts.palette.lots}
+    lots = [by_id[shade.lot] for shade in candidates]
+    for light in lights:
+        other = shades_of((partner,), light)[0]
+        shades = [shade for shade in shades_of(lots, light) if shade]
+        if other is None or not shades:
+            return []
+        _, low = differences_and_bounds(spread_of(shades), spread_of([other]))
+        kept = np.flatnonzero(low >= wanted).tolist()
+        candidates, lots = [candidates[index] for index in kept], [lots[index] for index in kept]
+    return candidates
 
 
 def _text(facts: Facts, choice: _Choice, grade: str) -> str:
