@@ -9,17 +9,17 @@ from chartmaker.checks.all_checks import run_checks
 from chartmaker.checks.facts import Facts, LetterAppraisal, PairAppraisal, RoundAppraisal
 from chartmaker.checks.finding import Finding
 from chartmaker.dye.plan import plan_baths
+from chartmaker.dye.predicted import shade_in
 from chartmaker.knit.boundary import measure_boundary
 from chartmaker.knit.floats import Floats, find_floats, long_floats
 from chartmaker.knit.layout import Fabric, lay_out
 from chartmaker.knit.loop import loop_length
 from chartmaker.knit.profile import profile
 from chartmaker.knit.yarn import Requirement, requirements
-from chartmaker.model.bounds import MOST_LOTS
 from chartmaker.model.design import Design
 from chartmaker.model.palette import Palette
 from chartmaker.shade.elsewhere import EyesContrast, LightContrast, elsewhere
-from chartmaker.shade.lots import shade_of
+from chartmaker.shade.lot_shade import weakest
 from chartmaker.shade.spread import contrast_table, grade
 
 __all__ = ["Appraisal", "LetterAppraisal", "PairAppraisal", "RoundAppraisal", "appraise"]
@@ -43,6 +43,8 @@ class Contrast:
     grade: str
     in_lights: tuple[LightContrast, ...]
     to_eyes: tuple[EyesContrast, ...]
+    rests_on: str
+    """The weaker of what the two shades rest on."""
 
 
 Contrasts = dict[tuple[str, str], Contrast]
@@ -61,17 +63,18 @@ def appraise(design: Design, palette: Palette | None = None) -> Appraisal:
     gauge, limits = design.gauge, design.limits
     loop = loop_length(gauge, design.swatch, metres_per_100g=design.metres_per_100g)
     needs = requirements(design, fabric, floats, loop)
-    letters = tuple(_letter(design, need) for need in needs)
+    at_hand = design.palette.followed_by(palette)
+    letters = tuple(_letter(design, need, at_hand) for need in needs)
     contrasts = _contrasts(letters, design)
     facts = Facts(
         design=design,
-        palette=_joined(design.palette, palette),
+        palette=at_hand,
         fabric=fabric,
         profile=profile(fabric, gauge),
         floats=floats,
         long_floats=tuple(long_floats(fabric, floats, gauge=gauge, limit_cm=limits.float_cm)),
         loop=loop,
-        rounds=_rounds(design, fabric, floats, contrasts),
+        rounds=_rounds(design, fabric, floats, contrasts, bases),
         pairs=_pairs(design, fabric, contrasts),
         letters=letters,
         baths=plan_baths(design.palette, _short(needs)),
@@ -79,9 +82,9 @@ def appraise(design: Design, palette: Palette | None = None) -> Appraisal:
     return Appraisal(**{field.name: getattr(facts, field.name) for field in fields(Facts)}, findings=run_checks(facts))
 
 
-def _letter(design: Design, need: Requirement) -> LetterAppraisal:
+def _letter(design: Design, need: Requirement, at_hand: Palette) -> LetterAppraisal:
     lot = design.palette.lot(need.lot) if need.lot else None
-    shade = shade_of(lot, design.viewing) if lot else None
+    shade = shade_in(at_hand, lot, design.viewing) if lot else None
     return LetterAppraisal(letter=need.letter, lot=lot, shade=shade, requirement=need)
 
 
@@ -101,6 +104,7 @@ def _contrasts(letters: Sequence[LetterAppraisal], design: Design) -> Contrasts:
                 grade(bound, design.limits),
                 away.in_lights(row, column, design.limits),
                 away.to_eyes(row, column),
+                weakest(shades[row].rests_on, shades[column].rests_on),
             )
     return found
 
@@ -122,23 +126,32 @@ def _pairs(design: Design, fabric: Fabric, contrasts: Contrasts) -> tuple[PairAp
                 grade=contrast.grade if contrast else "",
                 in_lights=contrast.in_lights if contrast else (),
                 to_eyes=contrast.to_eyes if contrast else (),
+                rests_on=contrast.rests_on if contrast else "nothing",
             )
         )
     return tuple(found)
 
 
-def _rounds(design: Design, fabric: Fabric, floats: Floats, contrasts: Contrasts) -> tuple[RoundAppraisal, ...]:
+def _bases(letters: Sequence[LetterAppraisal]) -> dict[str, str]:
+    """Give what the shade of each letter rests on."""
+    return {item.letter: item.shade.rests_on if item.shade else "nothing" for item in letters}
+
+
+def _rounds(
+    design: Design, fabric: Fabric, floats: Floats, contrasts: Contrasts, bases: dict[str, str]
+) -> tuple[RoundAppraisal, ...]:
     longest = floats.longest().tolist()
     width = design.gauge.stitch_width_cm
     found: list[RoundAppraisal] = []
-    judged: dict[str, tuple[float | None, float | None, str]] = {}
+    judged: dict[str, tuple[float | None, float | None, str, str]] = {}
     for band_index, band in enumerate(design.bands):
         for index_in_band, line in enumerate(band.rounds):
             index = len(found)
             letters = line.letters_in_use
             if letters not in judged:
-                judged[letters] = _judge(letters, contrasts)
-            difference, low, word = judged[letters]
+                basis = weakest(*(bases[letter] for letter in letters))
+                judged[letters] = (*_judge(letters, contrasts), basis)
+            difference, low, word, basis = judged[letters]
             found.append(
                 RoundAppraisal(
                     number=index + 1,
@@ -150,6 +163,7 @@ def _rounds(design: Design, fabric: Fabric, floats: Floats, contrasts: Contrasts
                     value_difference=difference,
                     value_difference_low=low,
                     grade=word,
+                    rests_on=basis,
                     longest_float_stitches=longest[index],
                     longest_float_cm=longest[index] * width,
                     meets=fabric.meets[index],
@@ -176,12 +190,3 @@ def _short(needs: Sequence[Requirement]) -> dict[str, float]:
         if need.lot:
             short[need.lot] = short.get(need.lot, 0.0) + need.short_g
     return short
-
-
-def _joined(own: Palette, other: Palette | None) -> Palette:
-    """Give the design's own lots followed by the others', as far as a palette may hold."""
-    if other is None:
-        return own
-    known = {lot.id for lot in own.lots}
-    further = tuple(lot for lot in other.lots if lot.id not in known)
-    return Palette(name=other.name, lots=(own.lots + further)[:MOST_LOTS])

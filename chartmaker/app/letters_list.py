@@ -95,8 +95,9 @@ class LettersList(QScrollArea):
             self._rebuild(letters)
         self._shown = now
         entries = lot_entries(design, palette)
+        at_hand = design.palette.followed_by(palette)
         colours = {
-            entry.lot.id: lot_colour(entry.lot, design.viewing, view=self._view, severity=self._severity)
+            entry.lot.id: lot_colour(entry.lot, design.viewing, at_hand, view=self._view, severity=self._severity)
             for entry in entries
         }
         for letter, box in self._boxes.items():

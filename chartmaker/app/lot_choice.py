@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from chartmaker.app.words import grams, number, tr
-from chartmaker.shade.lots import shade_of
+from chartmaker.dye.predicted import shades_in
 
 if TYPE_CHECKING:
     from chartmaker.model.design import Design
@@ -34,6 +34,7 @@ class LotEntry:
 def lot_entries(design: Design, palette: Palette | None) -> tuple[LotEntry, ...]:
     """Give every lot at hand once, the lightest first, those without a shade last; the design's own copy wins."""
     own = {lot.id for lot in design.palette.lots}
-    further = tuple(lot for lot in palette.lots if lot.id not in own) if palette else ()
-    entries = [LotEntry(lot, shade_of(lot, design.viewing), lot.id in own) for lot in (*design.palette.lots, *further)]
+    at_hand = design.palette.followed_by(palette)
+    shades = shades_in(at_hand, design.viewing)
+    entries = [LotEntry(lot, shade, lot.id in own) for lot, shade in zip(at_hand.lots, shades, strict=True)]
     return tuple(sorted(entries, key=lambda entry: (-(entry.shade.value if entry.shade else -1), entry.lot.name)))

@@ -15,7 +15,7 @@ from chartmaker.app.views import KINDS_OF_EYES, view_named
 
 if TYPE_CHECKING:
     from chartmaker.appraisal import Appraisal
-    from chartmaker.model.palette import Lot
+    from chartmaker.model.palette import Lot, Palette
     from chartmaker.model.settings import Viewing
     from chartmaker.shade.lot_shade import LotShade
 
@@ -44,7 +44,7 @@ def colour_of(shade: LotShade | None) -> QColor:
 
 def known_shade(appraisal: Appraisal, letter: str) -> LotShade | None:
     """Give a letter's shade, be the letter in use already or only given a lot; None where it is not known."""
-    return _shade(known_lot(appraisal, letter), appraisal.design.viewing)
+    return _shade(known_lot(appraisal, letter), appraisal.design.viewing, appraisal.palette)
 
 
 def known_lot(appraisal: Appraisal, letter: str) -> Lot | None:
@@ -60,13 +60,19 @@ def letter_colour(appraisal: Appraisal, letter: str, *, view: str = "shade", sev
     """Give the colour that a letter is drawn in under a view, by its id; `severity` is of another colour vision."""
     if view_named(view).tint == "paper":
         return PAPER
-    return lot_colour(known_lot(appraisal, letter), appraisal.design.viewing, view=view, severity=severity)
+    lot, viewing = known_lot(appraisal, letter), appraisal.design.viewing
+    return lot_colour(lot, viewing, appraisal.palette, view=view, severity=severity)
 
 
-def lot_colour(lot: Lot | None, viewing: Viewing, *, view: str = "shade", severity: float = 1.0) -> QColor:
-    """Give the colour of a lot under a view: grey, under a lamp, to other eyes, or as dyed; `UNKNOWN` without one."""
+def lot_colour(
+    lot: Lot | None, viewing: Viewing, palette: Palette, *, view: str = "shade", severity: float = 1.0
+) -> QColor:
+    """Give the colour of a lot under a view: grey, under a lamp, to other eyes, or as dyed; `UNKNOWN` without one.
+
+    A planned lot has the shade that the palette foretells.
+    """
     tint = view_named(view).tint
-    shade = _shade(lot, replace(viewing, illuminant="A") if tint == "lamp" else viewing)
+    shade = _shade(lot, replace(viewing, illuminant="A") if tint == "lamp" else viewing, palette)
     if shade is None:
         return UNKNOWN
     if tint == "value":
@@ -76,14 +82,16 @@ def lot_colour(lot: Lot | None, viewing: Viewing, *, view: str = "shade", severi
 
 def is_only_adapted(lot: Lot, viewing: Viewing) -> bool:
     """Tell whether a lot's shade by lamplight is adapted from another light, since it has no spectrum to tell it."""
-    shade = _shade(lot, replace(viewing, illuminant="A"))
+    from chartmaker.shade.lots import shade_of
+
+    shade = shade_of(lot, replace(viewing, illuminant="A"))
     return shade is not None and shade.is_adapted
 
 
-def _shade(lot: Lot | None, viewing: Viewing) -> LotShade | None:
-    from chartmaker.shade.lots import shade_of
+def _shade(lot: Lot | None, viewing: Viewing, palette: Palette) -> LotShade | None:
+    from chartmaker.dye.predicted import shade_in
 
-    return shade_of(lot, viewing) if lot else None
+    return shade_in(palette, lot, viewing) if lot else None
 
 
 @lru_cache(maxsize=256)

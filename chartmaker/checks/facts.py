@@ -33,6 +33,8 @@ class RoundAppraisal:
     """The lower bound of it, which is judged."""
     grade: str
     """Either clear, soft, lost or plain; empty while a shade is missing."""
+    rests_on: str = "nothing"
+    """The weakest of what its letters' shades rest on: `predicted` where a lot is still to be dyed."""
     longest_float_stitches: int
     longest_float_cm: float
     meets: bool
@@ -58,6 +60,8 @@ class PairAppraisal:
     """In the lights beside the design's own; empty unless both lots have spectra."""
     to_eyes: tuple[EyesContrast, ...] = ()
     """To eyes that lack a cone; empty while a shade is missing."""
+    rests_on: str = "nothing"
+    """The weaker of what the two shades rest on."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -117,6 +121,14 @@ class Facts:
         """Tell a round as a person would: its number and its band."""
         line = self.rounds[index]
         return f"round {line.number}, {line.band_name}" if line.band_name else f"round {line.number}"
+
+    def predicted_words(self, letters: str) -> str:
+        """Tell which of some letters' shades are predicted, to put after a judgement; empty where none is."""
+        shades = {name: self.shade_of(name) for name in letters}
+        foretold = [name for name, shade in shades.items() if shade is not None and shade.rests_on == "predicted"]
+        if not foretold:
+            return ""
+        return f" (predicted: {' and '.join(foretold)} {'is' if len(foretold) == 1 else 'are'} not dyed yet)"
 
     def name_of(self, name: str) -> str:
         """Tell a letter with the name of its lot: "A (Walnut, first bath)"."""

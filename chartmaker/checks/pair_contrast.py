@@ -29,6 +29,7 @@ def _finding(facts: Facts, pair: PairAppraisal) -> Finding:
         message=(
             f"{facts.name_of(first)} and {facts.name_of(second)} differ by {pair.value_difference:.1f} in value, "
             f"{pair.value_difference_low:.1f} for certain: {pair.grade} along {pair.drawn_cm / 100:.1f} m of edge"
+            f"{facts.predicted_words(pair.letters)}"
         ),
         remedy=way_out.text,
         remedy_lot=way_out.change,

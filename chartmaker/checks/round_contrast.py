@@ -19,10 +19,10 @@ def check(facts: Facts) -> Iterator[Finding]:
             letters = lines[0].letters
             if letters not in remedies:
                 remedies[letters] = reshade(facts, letters)
-            yield _finding(lines, remedies[letters])
+            yield _finding(lines, remedies[letters], facts.predicted_words(letters))
 
 
-def _finding(lines: list[RoundAppraisal], remedy: str) -> Finding:
+def _finding(lines: list[RoundAppraisal], remedy: str, basis: str) -> Finding:
     first, last = lines[0], lines[-1]
     where = f"round {first.number}" if first is last else f"rounds {first.number}–{last.number}"
     band = f", {first.band_name}" if first.band_name else ""
@@ -32,7 +32,7 @@ def _finding(lines: list[RoundAppraisal], remedy: str) -> Finding:
         place=Place(text=where + band, round=first.number - 1, letters=first.letters),
         message=(
             f"{' and '.join(first.letters)} are {first.grade} here: {first.value_difference:.1f} apart in value, "
-            f"{first.value_difference_low:.1f} for certain"
+            f"{first.value_difference_low:.1f} for certain{basis}"
         ),
         remedy=remedy,
     )

@@ -4,6 +4,8 @@ from collections.abc import Iterator
 
 from chartmaker.checks.facts import Facts, LetterAppraisal
 from chartmaker.checks.finding import Finding, Place
+from chartmaker.dye.predicted import missing_for_prediction
+from chartmaker.model.palette import Lot
 
 NAME = "shade-basis"
 
@@ -14,9 +16,14 @@ def check(facts: Facts) -> Iterator[Finding]:
         if letter.lot is None:
             continue
         if letter.shade is None:
-            reason = "is planned, not dyed, so it" if letter.lot.planned else "has no reading, so it"
+            yield _without_shade(facts, letter, letter.lot)
+        elif letter.shade.rests_on == "predicted":
             yield _finding(
-                letter, "warn", f"{reason} has no shade and is left out of every contrast", "take readings of it"
+                letter,
+                "note",
+                f"is planned, not dyed: its shade is predicted by the other loads of its bath, value "
+                f"{letter.shade.value:.0f} give or take {1.645 * letter.shade.deviation[0]:.0f}",
+                "dye it and take readings before knitting",
             )
         elif letter.shade.rests_on == "approximate":
             yield _finding(
@@ -39,6 +46,19 @@ def check(facts: Facts) -> Iterator[Finding]:
                 f"rests on one reading; its spread is taken as {letter.shade.deviation[0]:g} in value",
                 "take two or three more readings, turning the card between them",
             )
+
+
+def _without_shade(facts: Facts, letter: LetterAppraisal, lot: Lot) -> Finding:
+    left_out = "has no shade and is left out of every contrast"
+    if lot.planned is None:
+        return _finding(letter, "warn", f"has no reading, so it {left_out}", "take readings of it")
+    missing = missing_for_prediction(facts.palette, lot)
+    return _finding(
+        letter,
+        "warn",
+        f"is planned, not dyed, and cannot be predicted, since {missing}: it {left_out}",
+        "take spectra of a dyed load of its bath and of the undyed yarn, or readings of the lot once it is dyed",
+    )
 
 
 def _finding(letter: LetterAppraisal, severity: str, message: str, remedy: str) -> Finding:

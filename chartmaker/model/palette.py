@@ -181,20 +181,45 @@ class Palette:
         """Give the bath with this id, or None where there is none."""
         return next((bath for bath in self.baths if bath.id == bath_id), None)
 
+    def followed_by(self, other: "Palette | None") -> "Palette":
+        """Give all that is here, then what another has under other ids; lots as far as a palette may hold them."""
+        if other is None or other is self:
+            return self
+        yarns, baths, lots = ({thing.id for thing in things} for things in (self.yarns, self.baths, self.lots))
+        return Palette(
+            name=other.name,
+            yarns=self.yarns + tuple(yarn for yarn in other.yarns if yarn.id not in yarns),
+            baths=self.baths + tuple(bath for bath in other.baths if bath.id not in baths),
+            lots=(self.lots + tuple(lot for lot in other.lots if lot.id not in lots))[:MOST_LOTS],
+        )
+
     def with_lot_from(self, other: "Palette", lot_id: str) -> "Palette":
         """Give this palette with a copy of another's lot, and of the yarn and the bath that it names.
 
+        A planned lot brings the dyed lots of its bath along, since its shade is foretold from theirs.
         What is here already under the same id stays as it is. Raises ValueError where the other has no such lot.
         """
         lot = other.lot(lot_id)
-        if lot is None:
-            raise ValueError(f"there is no lot {lot_id!r}")
-        yarn = None if self.yarn(lot.yarn) else other.yarn(lot.yarn)
-        source = lot.source
-        bath = None if source is None or self.bath(source[0]) else other.bath(source[0])
-        return Palette(
-            name=self.name,
-            yarns=self.yarns + ((yarn,) if yarn else ()),
-            baths=self.baths + ((bath,) if bath else ()),
-            lots=self.lots if self.lot(lot_id) else (*self.lots, lot),
-        )
+        if lot is not None and lot.planned is not None:
+            before = self
+            for sibling in other.lots:
+                if sibling.bath == lot.planned.bath and sibling.readings and len(before.lots) < MOST_LOTS - 1:
+                    before = _with_one(before, other, sibling.id)
+            return _with_one(before, other, lot_id)
+        return _with_one(self, other, lot_id)
+
+
+def _with_one(palette: Palette, other: Palette, lot_id: str) -> Palette:
+    """Give a palette with a copy of one lot of another, and of the yarn and the bath that it names."""
+    lot = other.lot(lot_id)
+    if lot is None:
+        raise ValueError(f"there is no lot {lot_id!r}")
+    yarn = None if palette.yarn(lot.yarn) else other.yarn(lot.yarn)
+    source = lot.source
+    bath = None if source is None or palette.bath(source[0]) else other.bath(source[0])
+    return Palette(
+        name=palette.name,
+        yarns=palette.yarns + ((yarn,) if yarn else ()),
+        baths=palette.baths + ((bath,) if bath else ()),
+        lots=palette.lots if palette.lot(lot_id) else (*palette.lots, lot),
+    )

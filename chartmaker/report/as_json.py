@@ -49,7 +49,7 @@ def lots_as_json(palette: Palette, viewing: Viewing) -> Json:
     return {
         "format": "chartmaker-lots",
         "version": 1,
-        "lots": [_lot(item) for item in listed(palette.lots, viewing)],
+        "lots": [_lot(item) for item in listed(palette, viewing)],
         "metameric_pairs": [_metameric(pair) for pair in metameric_pairs(palette.lots, viewing)],
     }
 
@@ -63,6 +63,7 @@ def _round(line: RoundAppraisal) -> Json:
         "value_difference": _figure(line.value_difference),
         "value_difference_low": _figure(line.value_difference_low),
         "grade": line.grade or None,
+        "rests_on": line.rests_on,
         "longest_float_stitches": line.longest_float_stitches,
         "longest_float_cm": _figure(line.longest_float_cm),
     }
@@ -95,6 +96,7 @@ def _pair(pair: PairAppraisal, afar: FarContrast | None) -> Json:
             }
             for eyes in pair.to_eyes
         ],
+        "rests_on": pair.rests_on,
         "from_afar": _afar(afar) if afar else None,
     }
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 
-from chartmaker.appraisal import Appraisal
+from chartmaker.appraisal import Appraisal, PairAppraisal
 from chartmaker.checks.finding import SEVERITIES, Finding
 from chartmaker.dye.plan import BathPlan
 from chartmaker.model.palette import Palette
@@ -40,7 +40,7 @@ def lots_as_text(palette: Palette, viewing: Viewing) -> str:
     A line of figures for each, with how far its colour changes in the light that changes it most (CIEDE2000); its name,
     and a reading that does not belong, on a line below. Last come pairs that match in one light and part in another.
     """
-    lots = sorted(listed(palette.lots, viewing), key=lambda item: -item.shade.value if item.shade else 1)
+    lots = sorted(listed(palette, viewing), key=lambda item: -item.shade.value if item.shade else 1)
     rows: Rows = [("lot", "value", "±", "a*", "b*", "grams", "rests on", "by light", "in words")]
     rows.extend(_lot_row(item) for item in lots)
     figures, *table = _table(rows, left={0, 6, 7, 8})
@@ -109,9 +109,15 @@ def _pair_lines(appraisal: Appraisal) -> Iterator[str]:
     for pair in pairs:
         figures = (pair.value_difference, pair.value_difference_low, pair.ciede2000)
         told = ["–" if figure is None else f"{figure:.1f}" for figure in figures]
-        rows.append((" ".join(pair.letters), f"{pair.drawn_cm / 100:.1f}", *told, pair.grade or "no shade"))
+        rows.append((" ".join(pair.letters), f"{pair.drawn_cm / 100:.1f}", *told, _judged(pair)))
     yield from _table(rows, left={0, 5})
     yield ""
+
+
+def _judged(pair: PairAppraisal) -> str:
+    if not pair.grade:
+        return "no shade"
+    return f"{pair.grade}, predicted" if pair.rests_on == "predicted" else pair.grade
 
 
 def _bath_lines(baths: Sequence[BathPlan]) -> Iterator[str]:

@@ -1,13 +1,12 @@
 """What the list of lots tells of each, gathered once for JSON and for text."""
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 
-from chartmaker.model.palette import Lot
+from chartmaker.dye.predicted import shades_in
+from chartmaker.model.palette import Lot, Palette
 from chartmaker.model.settings import Viewing
 from chartmaker.shade.lights import Inconstancy, inconstancies_of_all
 from chartmaker.shade.lot_shade import LotShade
-from chartmaker.shade.lots import shades_of
 from chartmaker.shade.trust import LotTrust, trusts_of
 from chartmaker.shade.words import ShadeWords, words_of
 
@@ -18,7 +17,7 @@ class ListedLot:
 
     lot: Lot
     shade: LotShade | None
-    """None where it has no reading."""
+    """None where it has no reading and cannot be predicted."""
     words: ShadeWords | None
     trust: LotTrust | None
     inconstancies: tuple[Inconstancy, ...]
@@ -31,9 +30,10 @@ class ListedLot:
         return max(known) if known else None
 
 
-def listed(lots: Sequence[Lot], viewing: Viewing) -> tuple[ListedLot, ...]:
-    """Gather what is known of lots, in their order."""
-    columns = (lots, shades_of(lots, viewing), trusts_of(lots, viewing), inconstancies_of_all(lots, viewing))
+def listed(palette: Palette, viewing: Viewing) -> tuple[ListedLot, ...]:
+    """Gather what is known of a palette's lots, in their order; planned ones have the shade that it foretells."""
+    lots = palette.lots
+    columns = (lots, shades_in(palette, viewing), trusts_of(lots, viewing), inconstancies_of_all(lots, viewing))
     return tuple(
         ListedLot(
             lot=lot,

@@ -8,6 +8,11 @@ RESTS_ON = ("spectrum", "lab", "xyz", "photo", "approximate", "predicted", "noth
 """What a shade may rest on, best first; the words of the report."""
 
 
+def weakest(*bases: str) -> str:
+    """Give the weakest of what some shades rest on, each one of `RESTS_ON`."""
+    return max(bases, key=RESTS_ON.index)
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LotShade:
     """The mean of a lot's readings as CIELAB, with its spread."""

@@ -86,8 +86,13 @@ def _pair_row(appraisal: Appraisal, pair: PairAppraisal, look: Look) -> list[Cel
         or_dash(pair.value_difference_low),
         or_dash(pair.ciede2000),
         Drawn(CHIP_MM, tuple(_grade_mark(pair.grade, 1.6, 2.2))),
-        pair.grade or "no shade yet",
+        _told_grade(pair.grade, pair.rests_on) or "no shade yet",
     ]
+
+
+def _told_grade(grade: str, rests_on: str) -> str:
+    """Tell a grade, and whether it is only predicted since a lot is not dyed yet."""
+    return f"{grade}, predicted" if grade and rests_on == "predicted" else grade
 
 
 def _grade_mark(grade: str, x: float, y: float) -> list[Box]:
@@ -109,12 +114,12 @@ def _rounds(appraisal: Appraisal, look: Look, width: float) -> Iterator[Block]:
     columns = scaled(
         (
             Column("", 6),
-            Column("grade", 16, style=CELL_STRONG),
+            Column("grade", 28, style=CELL_STRONG),
             Column("letters", 20),
             Column("", 18),
             Column("value apart", 22, "right"),
             Column("at least", 20, "right", CELL_STRONG),
-            Column("rounds", 84, most_lines=4),
+            Column("rounds", 72, most_lines=4),
         ),
         width,
     )
@@ -133,7 +138,7 @@ def _round_row(
     ]
     return [
         Drawn(CHIP_MM, tuple(_grade_mark(grade, 1.6, 2.2))),
-        grade,
+        _told_grade(grade, lines[0].rests_on),
         " ".join(letters),
         Drawn(CHIP_MM, tuple(chips)),
         or_dash(lines[0].value_difference),
