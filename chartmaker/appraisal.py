@@ -74,7 +74,7 @@ def appraise(design: Design, palette: Palette | None = None) -> Appraisal:
         floats=floats,
         long_floats=tuple(long_floats(fabric, floats, gauge=gauge, limit_cm=limits.float_cm)),
         loop=loop,
-        rounds=_rounds(design, fabric, floats, contrasts, bases),
+        rounds=_rounds(design, fabric, floats, contrasts, _bases(letters)),
         pairs=_pairs(design, fabric, contrasts),
         letters=letters,
         baths=plan_baths(design.palette, _short(needs)),

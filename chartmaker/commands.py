@@ -1,4 +1,4 @@
-"""The commands that work without a display and without Qt: report, print, picture, lots, take."""
+"""The commands that work without a display and without Qt: report, print, picture, lots, take, compare."""
 
 import argparse
 import datetime as dt
@@ -12,10 +12,10 @@ from chartmaker import __version__
 from chartmaker.appraisal import Appraisal, appraise
 from chartmaker.files.design_reading import read_design
 from chartmaker.files.palette_reading import read_palette, read_palette_beside
-from chartmaker.files.problems import UserProblem, printable_lines
+from chartmaker.files.problems import UserProblem, printable_lines, suggestion
 from chartmaker.files.saving import write_safely
 from chartmaker.model.design import Design
-from chartmaker.model.palette import Palette
+from chartmaker.model.palette import Lot, Palette
 from chartmaker.model.settings import Viewing
 from chartmaker.report.as_json import lots_as_json, report_as_json
 from chartmaker.report.as_text import lots_as_text, report_as_text
@@ -87,6 +87,15 @@ def _add_take(parser: argparse.ArgumentParser) -> None:
     parser.set_defaults(run=_take)
 
 
+def _add_compare(parser: argparse.ArgumentParser) -> None:
+    """Tell strength and shift of two lots, and why they may differ."""
+    parser.add_argument("palette", type=Path, metavar="PALETTE")
+    parser.add_argument("reference", metavar="REFERENCE", help="id of the lot that the other is compared with")
+    parser.add_argument("sample", metavar="SAMPLE", help="id of the other lot")
+    parser.add_argument("--json", action="store_true", help="for scripts; the names are kept stable")
+    parser.set_defaults(run=_compare)
+
+
 def _add_design(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("design", type=Path, metavar="DESIGN")
     parser.add_argument("--colourway", metavar="NAME", help="instead of the design's first")
@@ -98,6 +107,7 @@ _COMMANDS: dict[str, Callable[[argparse.ArgumentParser], None]] = {
     "picture": _add_picture,
     "lots": _add_lots,
     "take": _add_take,
+    "compare": _add_compare,
 }
 
 
@@ -170,6 +180,29 @@ def _take(chosen: argparse.Namespace) -> int:
             print(printable_lines(f"{path} was not there; it is a new palette now."))
     print(printable_lines(taken_as_text(contents, taken, palette, is_done=not chosen.dry_run)))
     return DONE
+
+
+def _compare(chosen: argparse.Namespace) -> int:
+    from chartmaker.dye.comparison import compare
+    from chartmaker.report.comparison import comparison_as_json, comparison_as_text
+
+    palette = read_palette(chosen.palette)
+    lots = [_lot_named(palette, name, chosen.palette) for name in (chosen.reference, chosen.sample)]
+    comparison = compare(palette, lots[0], lots[1], Viewing())
+    if chosen.json:
+        print(json.dumps(comparison_as_json(comparison), ensure_ascii=False, indent=2, allow_nan=False))
+    else:
+        print(printable_lines(comparison_as_text(comparison)))
+    return DONE
+
+
+def _lot_named(palette: Palette, name: str, path: Path) -> Lot:
+    """Give the lot of this id; raises UserProblem, with the nearest id, where there is none."""
+    lot = palette.lot(name)
+    if lot is None:
+        near = suggestion(name, [one.id for one in palette.lots])
+        raise UserProblem(what=f"there is no lot {name!r}{near}", where=str(path))
+    return lot
 
 
 def _appraised(chosen: argparse.Namespace) -> Appraisal:

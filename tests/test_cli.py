@@ -88,7 +88,7 @@ def test_a_wrong_call_ends_with_2(words: list[str], capsys: pytest.CaptureFixtur
     assert "usage" in capsys.readouterr().err
 
 
-@pytest.mark.parametrize("later", ["compare", "fit"])
+@pytest.mark.parametrize("later", ["fit"])
 def test_what_is_not_built_yet_is_no_command(later: str, capsys: pytest.CaptureFixture[str]) -> None:
     assert later not in COMMANDS
     assert main([later, "a", "b"]) == 2
@@ -155,6 +155,22 @@ def test_lots_lists_a_palette(tmp_path: Path, capsys: pytest.CaptureFixture[str]
     assert "woad-1" in capsys.readouterr().out
     assert main(["lots", str(path), "--json"]) == 0
     assert json.loads(capsys.readouterr().out)["lots"][0]["lab"] == [30.0, -5.0, -22.0]
+
+
+def test_compare_tells_strength_and_an_unknown_lot_gets_a_near_name(capsys: pytest.CaptureFixture[str]) -> None:
+    path = str(Path(__file__).parents[1] / "palettes" / "allotment.palette.toml")
+    assert main(["compare", path, "madder-1", "madder-2", "--json"]) == 0
+    told = json.loads(capsys.readouterr().out)
+    assert told["format"] == "chartmaker-comparison"
+    assert told["recipe_differences"] == [
+        {"key": "load", "reference": 1, "sample": 2},
+        {"key": "dyed_on", "reference": "2026-09-12", "sample": "2026-09-13"},
+    ]
+    assert told["strength_interval"][0] < told["strength"] < told["strength_interval"][1] < 0.6
+    assert main(["compare", path, "madder-1", "madder-2"]) == 0
+    assert "more exhausted" in capsys.readouterr().out
+    assert main(["compare", path, "madder-1", "madder-22"]) == 2
+    assert "did you mean 'madder-2'?" in capsys.readouterr().err
 
 
 def test_a_broken_palette_beside_a_design_is_told_and_the_report_goes_on(

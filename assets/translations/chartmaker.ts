@@ -8,6 +8,14 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source> (predicted: {0} are not dyed yet)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> (predicted: {0} is not dyed yet)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source> and </source>
         <translation type="unfinished"></translation>
     </message>
@@ -3153,6 +3161,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>dye it and take readings before knitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>dye {0} g as {1} of bath {2}, {3} g of {4}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4185,6 +4197,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>take spectra of a dyed load of its bath and of the undyed yarn, or readings of the lot once it is dyed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>take two or three more readings, turning the card between them</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4710,7 +4726,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0} and {1} differ by {2} in value, {3} for certain: {4} along {5} m of edge</source>
+        <source>{0} and {1} differ by {2} in value, {3} for certain: {4} along {5} m of edge{6}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4718,7 +4734,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0} are {1} here: {2} apart in value, {3} for certain</source>
+        <source>{0} are {1} here: {2} apart in value, {3} for certain{4}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

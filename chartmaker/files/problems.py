@@ -71,7 +71,7 @@ class ProblemList:
         if len(self._told) >= MOST_SHOWN:
             self._untold += 1
             return
-        self._told.append(Problem(printable(path), printable(text + _suggestion(word, known))))
+        self._told.append(Problem(printable(path), printable(text + suggestion(word, known))))
 
     def __len__(self) -> int:
         """Give how many there are, told or not."""
@@ -101,7 +101,8 @@ def printable_lines(text: str) -> str:
     return "".join(sign if sign == "\n" or sign.isprintable() else "\N{REPLACEMENT CHARACTER}" for sign in text)
 
 
-def _suggestion(word: str, known: Iterable[str]) -> str:
+def suggestion(word: str, known: Iterable[str]) -> str:
+    """Ask whether the nearest of the words known was meant, as the tail of a sentence; empty where none is near."""
     if not word or len(word) > LONGEST_GUESSED_AT:
         return ""
     near = difflib.get_close_matches(word, list(known), n=1)
