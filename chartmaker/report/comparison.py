@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from typing import Any
 
-from chartmaker.dye.causes import CauseReading, read_causes
+from chartmaker.dye.causes import CauseReading, is_saddened, read_causes
 from chartmaker.dye.comparison import Comparison, Strength
 
 Json = dict[str, Any]
@@ -23,6 +23,8 @@ def comparison_as_json(comparison: Comparison) -> Json:
         "strength": _figure(strength.factor) if strength else None,
         "strength_interval": _figures((strength.low, strength.high)) if strength else None,
         "why_no_strength": comparison.why_no_strength or None,
+        "is_saddened": is_saddened(strength) if strength else None,
+        "dye_under_grey": _figure(strength.own_dye) if strength else None,
         "shift_ciede2000": _figure(strength.shift_ciede2000) if strength else None,
         "shift_lab": _figures(strength.shift_lab) if strength else None,
         "shift_lch": _figures(strength.shift_lch) if strength else None,
@@ -59,7 +61,9 @@ def _figure_lines(comparison: Comparison) -> Iterator[str]:
 
 def _strength_lines(strength: Strength) -> Iterator[str]:
     lightness, chroma, turn = strength.shift_lch
-    yield f"strength  {strength.factor:.2f} of the reference's dye ({strength.low:.2f} to {strength.high:.2f}, 90 %)"
+    counted = "; the dullness is counted as dye" if is_saddened(strength) else ""
+    span = f"{strength.low:.2f} to {strength.high:.2f}, 90 %"
+    yield f"strength  {strength.factor:.2f} of the reference's dye ({span}){counted}"
     yield (
         f"shift     ΔE00 {strength.shift_ciede2000:.1f}, of which readings may give {strength.shift_limit:.1f}; "
         f"ΔL* {lightness:+.1f}, ΔC* {chroma:+.1f}, hue {turn:+.0f}°"
@@ -78,9 +82,11 @@ def _reading_lines(reading: CauseReading) -> Iterator[str]:
 
 
 def _recipe_lines(comparison: Comparison) -> Iterator[str]:
-    rows = [(row.key, _cell(row.reference), _cell(row.sample), row.is_different) for row in comparison.recipe]
-    widths = [max(len(row[column]) for row in rows) for column in range(3)] if rows else [0, 0, 0]
-    for key, first, second, is_different in rows:
+    rows = [(row.key, _cell(row.reference), _cell(row.sample)) for row in comparison.recipe]
+    rows.insert(0, ("", "reference", "sample"))
+    marks = [False, *(row.is_different for row in comparison.recipe)]
+    widths = [max(len(row[column]) for row in rows) for column in range(3)]
+    for (key, first, second), is_different in zip(rows, marks, strict=True):
         mark = "≠" if is_different else " "
         yield f"{mark} {key.ljust(widths[0])}  {first.rjust(widths[1])}  {second.rjust(widths[2])}".rstrip()
 
