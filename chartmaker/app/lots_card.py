@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLabel, QPushButton, QSize
 from chartmaker.app.lots_curve import DASHED, SOLID, Curve, CurveView, curve_of, mean_curve
 from chartmaker.app.lots_figures import FiguresGrid, figure_rows, recipe_rows
 from chartmaker.app.lots_flow import draw_beyond
+from chartmaker.app.lots_ladder import LadderPanel
 from chartmaker.app.lots_lights import LightsView, patches_of
 from chartmaker.app.lots_lines import shade_words
 from chartmaker.app.lots_skein import skein_pixmap
@@ -26,6 +27,7 @@ if TYPE_CHECKING:
     from PySide6.QtGui import QPaintEvent
 
     from chartmaker.app.lots_lines import LotLine
+    from chartmaker.model.palette import Palette
     from chartmaker.model.settings import Viewing
 
 PICTURE_SIDE = 240
@@ -51,6 +53,7 @@ class LotCard(QWidget):
         self.lights = LightsView()
         self.lights_words = QLabel(tr("Not measured in other lights: only a spectrum tells what they will do."))
         self.tree = FamilyTree()
+        self.ladder = LadderPanel()
         self.recipe = FiguresGrid()
         self.notes = QLabel()
         self.picture = QLabel()
@@ -58,7 +61,9 @@ class LotCard(QWidget):
         self.absorption.toggled.connect(self.curve.show_absorption)
         self._lay_out()
 
-    def show_line(self, line: LotLine, every: Sequence[LotLine], viewing: Viewing, *, folder: Path | None) -> None:
+    def show_line(
+        self, line: LotLine, every: Sequence[LotLine], palette: Palette, *, viewing: Viewing, folder: Path | None
+    ) -> None:
         """Show a lot of `every` that is at hand; `folder` is where the path of its picture begins."""
         from chartmaker.shade.lights import is_measured
 
@@ -75,6 +80,7 @@ class LotCard(QWidget):
         self.lights.show_patches(patches_of(line.lot, viewing))
         self.lights_words.setVisible(line.shade is not None and not is_measured(line.shade))
         self.tree.show_family(line, every, viewing)
+        self.ladder.show_bath(line, every, palette, viewing)
         self.recipe.show_rows(recipe_rows(line.bath, line.load) or [(tr("recipe"), tr("no bath is noted"))])
         notes = [line.lot.notes, line.bath.notes if line.bath else ""]
         self.notes.setText("\n".join(note for note in notes if note))
@@ -129,6 +135,7 @@ class LotCard(QWidget):
             self.lights_words,
             self.recipe,
             self.tree,
+            self.ladder,
             self.notes,
             self.picture,
         )

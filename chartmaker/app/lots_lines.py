@@ -6,14 +6,15 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from chartmaker.app.words import grams, number, tr
+from chartmaker.dye.predicted import shades_in
 from chartmaker.shade.lab import lch_of_lab
-from chartmaker.shade.lots import shade_of
 from chartmaker.shade.words import CHROMA_BOUNDS, words_of
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from chartmaker.appraisal import Appraisal
+    from chartmaker.model.design import Design
     from chartmaker.model.palette import Bath, Lot, Palette, Yarn
     from chartmaker.shade.lot_shade import LotShade
 
@@ -79,22 +80,22 @@ def shade_words(shade: LotShade) -> str:
 
 
 def lot_lines(appraisal: Appraisal, palette: Palette | None) -> tuple[LotLine, ...]:
-    """Give every lot at hand once; the palette's own stands before the design's copy of it, since it is worked on here.
-
-    A lot that only the design has keeps the bath and the yarn of the design.
-    """
+    """Give every lot at hand once, the palette's own rather than the design's copy, since it is worked on here."""
     design = appraisal.design
+    at_hand = lots_at_hand(design, palette)
     letters: dict[str, str] = {}
     for letter, lot_id in design.colourway.lots:
         letters[lot_id] = letters.get(lot_id, "") + letter
-    lines: dict[str, LotLine] = {}
-    for source in (palette, design.palette):
-        for lot in source.lots if source else ():
-            if source is not None and lot.id not in lines:
-                bath = source.bath(lot.source[0]) if lot.source else None
-                shade = shade_of(lot, design.viewing)
-                lines[lot.id] = LotLine(lot, shade, bath, source.yarn(lot.yarn), letters.get(lot.id, ""))
-    return tuple(lines.values())
+    lines = []
+    for lot, shade in zip(at_hand.lots, shades_in(at_hand, design.viewing), strict=True):
+        bath = at_hand.bath(lot.source[0]) if lot.source else None
+        lines.append(LotLine(lot, shade, bath, at_hand.yarn(lot.yarn), letters.get(lot.id, "")))
+    return tuple(lines)
+
+
+def lots_at_hand(design: Design, palette: Palette | None) -> Palette:
+    """Give the palette with what only the design has behind it, as one palette."""
+    return palette.followed_by(design.palette) if palette else design.palette
 
 
 def in_order(lines: Iterable[LotLine], order: str) -> list[LotLine]:

@@ -11,7 +11,7 @@ from chartmaker.app.letter_menu import letter_menu
 from chartmaker.app.lots_bar import LotsBar
 from chartmaker.app.lots_blank import LotsBlank
 from chartmaker.app.lots_flow import LotsFlow
-from chartmaker.app.lots_lines import LotLine, in_order, lot_lines, matching
+from chartmaker.app.lots_lines import LotLine, in_order, lot_lines, lots_at_hand, matching
 from chartmaker.app.lots_rail import LettersRail
 from chartmaker.app.lots_side import LotsSide
 from chartmaker.app.lots_table import LotsTable
@@ -57,6 +57,8 @@ class LotsPage(PageFrame):
         self.side = LotsSide(document, actions, self._pictures_folder)
         self._lines: dict[str, LotLine] = {}
         self._shown: tuple[object, ...] = ()
+        self._awaited = ""
+        """A lot that is to be picked as soon as it is here."""
         self._forms = QStackedWidget()
         for form in (self.flow, self.table, self.blank):
             self._forms.addWidget(form)
@@ -83,6 +85,9 @@ class LotsPage(PageFrame):
             self._shown = now
             self._lines = {line.lot.id: line for line in lot_lines(document.appraisal, palette)}
             self._show_lines()
+        if self._awaited in self._lines:
+            lot_id, self._awaited = self._awaited, ""
+            self.pick(lot_id)
         self._tell_count()
 
     def pick(self, *lot_ids: str) -> None:
@@ -103,6 +108,15 @@ class LotsPage(PageFrame):
         design = self.document.design
         if lot_id in self._lines and design.colourway.lot_of(letter) != lot_id:
             self.document.do(assign(design, letter, lot_id, source=self.document.palette))
+
+    def plan(self, bath_id: str, load: int) -> None:
+        """Add a lot that is to come from a load of a bath to the palette, as one step, and pick it."""
+        from chartmaker.app.lots_planning import with_planned
+
+        palette = self.desk.open_palette
+        planned = with_planned(palette.palette, lots_at_hand(self.document.design, palette.palette), bath_id, load)
+        self._awaited = planned.lots[-1].id
+        palette.apply(planned, f"Plan lot {planned.lots[-1].name}")
 
     def lead_to(self, place: Place) -> None:
         """Pick the lot of the first letter that a finding is about."""
@@ -189,4 +203,5 @@ class LotsPage(PageFrame):
         self.side.swap_asked.connect(self._swap)
         self.side.use_asked.connect(self.use_as_letter)
         self.side.pick_asked.connect(self.pick)
+        self.side.plan_asked.connect(self.plan)
         self.document.appraised.connect(self.refresh)

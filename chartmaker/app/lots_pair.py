@@ -11,11 +11,17 @@ from chartmaker.app.lots_card import SkeinRow
 from chartmaker.app.lots_curve import DASHED, DOTTED, Curve, CurveView, curve_of, mean_curve
 from chartmaker.app.lots_figures import FiguresGrid, recipes_side_by_side
 from chartmaker.app.lots_lights import LightsView, patches_of_two
+from chartmaker.app.told import told
 from chartmaker.app.words import number, tr
+from chartmaker.dye.causes import read_causes
+from chartmaker.dye.comparison import compare
 from chartmaker.model.reading import Spectrum
 
 if TYPE_CHECKING:
     from chartmaker.app.lots_lines import LotLine
+    from chartmaker.dye.causes import CauseReading, SuspectLine
+    from chartmaker.dye.comparison import Strength
+    from chartmaker.model.palette import Palette
     from chartmaker.model.settings import Viewing
 
 
@@ -31,6 +37,9 @@ class PairCard(QWidget):
         self.swap = QPushButton(tr("S&wap"))
         self.swap.setToolTip(tr("Let reference and sample change places"))
         self.skeins = SkeinRow()
+        self.reading = QLabel()
+        self.suspects_title = QLabel(tr("Usual suspects"))
+        self.suspects = QLabel()
         self.figures = FiguresGrid()
         self.curve = CurveView()
         self.absorption = QCheckBox(tr("as absorption, &K/S"))
@@ -41,12 +50,14 @@ class PairCard(QWidget):
         self.absorption.toggled.connect(self.curve.show_absorption)
         self._lay_out()
 
-    def show_pair(self, first: LotLine, second: LotLine, viewing: Viewing) -> None:
+    def show_pair(self, first: LotLine, second: LotLine, palette: Palette, *, viewing: Viewing) -> None:
         """Show two lots, the reference first."""
         self.names.setText(tr("1  {0}\n2  {1}").format(first.lot.name, second.lot.name))
         self.skeins.show_lines((first, second))
-        self.figures.show_rows(difference_rows(first, second))
-        curves = curves_of_two(first, second)
+        comparison = compare(palette, first.lot, second.lot, viewing)
+        self.figures.show_rows([*difference_rows(first, second), *strength_rows(comparison.strength)])
+        self._tell(read_causes(comparison))
+        curves = curves_of_two(first, second, comparison.strength)
         self.curve.show_curves(curves)
         for widget in (self.curve, self.absorption):
             widget.setVisible(bool(curves))
@@ -54,6 +65,14 @@ class PairCard(QWidget):
         rows, differing = recipes_side_by_side(first, second)
         self.recipes.show_rows([("", "1", "2"), *rows] if rows else [], marked=[line + 1 for line in differing])
         self.recipes_title.setVisible(bool(rows))
+
+    def _tell(self, reading: CauseReading) -> None:
+        """Tell the cause in words, how sure it is, and the usual suspects, each with what the records say."""
+        parts = (reading.strength, reading.shift, reading.how_sure)
+        self.reading.setText("\n".join(told(part.strip()) for part in parts if part))
+        self.suspects.setText("\n".join(_suspect_words(line) for line in reading.suspects))
+        for widget in (self.suspects_title, self.suspects):
+            widget.setVisible(bool(reading.suspects))
 
     def _lay_out(self) -> None:
         layout = QVBoxLayout(self)
@@ -68,10 +87,23 @@ class PairCard(QWidget):
         top.addWidget(self.names, 1)
         top.addWidget(self.swap, 0, Qt.AlignmentFlag.AlignTop)
         layout.addLayout(top)
-        for widget in (self.skeins, self.figures, self.curve, self.absorption, self.lights):
+        for label in (self.reading, self.suspects):
+            label.setWordWrap(True)
+            label.setTextFormat(Qt.TextFormat.PlainText)
+        column: tuple[QWidget, ...] = (
+            self.skeins,
+            self.reading,
+            self.suspects_title,
+            self.suspects,
+            self.figures,
+            self.curve,
+            self.absorption,
+            self.lights,
+            self.recipes_title,
+            self.recipes,
+        )
+        for widget in column:
             layout.addWidget(widget)
-        layout.addWidget(self.recipes_title)
-        layout.addWidget(self.recipes)
         layout.addStretch(1)
 
 
@@ -99,8 +131,40 @@ def _told(difference: float, more: str, less: str) -> str:
     return f"{sign}{number(difference, 1)}, {words}"
 
 
-def curves_of_two(first: LotLine, second: LotLine) -> list[Curve]:
-    """Give the mean curve of each, the sample dashed, and the reference's undyed base dotted."""
+def strength_rows(strength: Strength | None) -> list[tuple[str, str]]:
+    """Give strength as a multiple and in per cent, and the shift that remains, with what the readings may give."""
+    if strength is None:
+        return []
+    lightness, chroma, turn = strength.shift_lch
+    factor, low, high = (number(part, 2) for part in (strength.factor, strength.low, strength.high))
+    of_shift = tr("CIEDE2000 {0}, of which readings may give {1}; L* {2}, C* {3}, hue {4}°")
+    return [
+        (tr("strength"), tr("{0} × ({1} %), {2} to {3}").format(factor, number(100 * strength.factor), low, high)),
+        (
+            tr("shift"),
+            of_shift.format(
+                number(strength.shift_ciede2000, 1),
+                number(strength.shift_limit, 1),
+                _signed(lightness, 1),
+                _signed(chroma, 1),
+                _signed(turn, 0),
+            ),
+        ),
+    ]
+
+
+def _signed(value: float, digits: int) -> str:
+    return f"{'+' if value > 0 else ''}{number(value, digits)}"
+
+
+def _suspect_words(line: SuspectLine) -> str:
+    evidence = f" ({line.evidence})" if line.evidence else ""
+    text = tr("• {0}: {1}{2}. Source: {3}")
+    return text.format(told(line.cause), told(line.standing), evidence, line.source)
+
+
+def curves_of_two(first: LotLine, second: LotLine, strength: Strength | None = None) -> list[Curve]:
+    """Give the mean curve of each, the sample dashed, the best match of the reference's dye, and the undyed base."""
     curves = []
     base = first.yarn.reading if first.yarn else None
     if isinstance(base, Spectrum):
@@ -109,4 +173,7 @@ def curves_of_two(first: LotLine, second: LotLine) -> list[Curve]:
         mean = mean_curve([each for each in line.lot.readings if isinstance(each, Spectrum)], label, style)
         if mean:
             curves.append(mean)
+    if strength is not None:
+        points = tuple(zip(strength.bands.wavelengths_nm.tolist(), strength.best_curve, strict=True))
+        curves.append(Curve(points, tr("best"), Qt.PenStyle.DashDotLine, 1.4))
     return curves if any(curve.label in "12" for curve in curves) else []

@@ -8,6 +8,7 @@ from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QStackedWidget, QToolButton, QVBoxLayout, QWidget
 
 from chartmaker.app.lots_card import LotCard
+from chartmaker.app.lots_lines import lots_at_hand
 from chartmaker.app.lots_pair import PairCard
 from chartmaker.app.words import tr
 
@@ -29,6 +30,8 @@ class LotsSide(QStackedWidget):
 
     use_asked = Signal()
     swap_asked = Signal()
+    plan_asked = Signal(str, int)
+    """A bath, by its id, and the load that a lot is to be planned from."""
     pick_asked = Signal(str)
     """A lot, by its id, is to be picked."""
 
@@ -57,6 +60,7 @@ class LotsSide(QStackedWidget):
             self.addWidget(page)
         self.setAccessibleName(tr("What is picked"))
         self.setMinimumWidth(330)
+        self.card.ladder.plan_asked.connect(self.plan_asked)
         self.card.tree.pick_asked.connect(self.pick_asked)
         self.card.use_asked.connect(self.use_asked)
         self.pair.swap_asked.connect(self.swap_asked)
@@ -68,11 +72,12 @@ class LotsSide(QStackedWidget):
     def show_lines(self, picked: Sequence[LotLine], every: Sequence[LotLine]) -> None:
         """Show the lots that are picked; `every` are all that are at hand."""
         viewing = self.document.design.viewing
+        at_hand = lots_at_hand(self.document.design, self.document.palette)
         if len(picked) == 1:
-            self.card.show_line(picked[0], every, viewing, folder=self._folder())
+            self.card.show_line(picked[0], every, at_hand, viewing=viewing, folder=self._folder())
             self.setCurrentWidget(self._one)
         elif len(picked) == 2:
-            self.pair.show_pair(picked[0], picked[1], viewing)
+            self.pair.show_pair(picked[0], picked[1], at_hand, viewing=viewing)
             self.setCurrentWidget(self._two)
         else:
             self.setCurrentWidget(self._nothing)

@@ -334,5 +334,83 @@ def test_four_hundred_lots_scroll_within_a_frame(open_on, two_shades):
         bar.setValue(bar.maximum() * step // 40)
         flow.viewport().repaint()
         costs.append(time.perf_counter() - begin)
-    assert len(flow.lots.lines) == 402
+    assert len(flow.lots.lines) == 400
     assert sorted(costs)[len(costs) // 2] < 0.05, "a frame of 16 ms on a machine of its own, three times that here"
+
+
+def test_the_comparison_tells_strength_shift_and_cause(page):
+    page.pick("m1", "m2")
+    pair = page.side.pair
+    figures = dict(pair.figures.rows)
+    assert 0.4 < float(figures["strength"].split(" ")[0]) < 0.6
+    assert "CIEDE2000" in figures["shift"]
+    assert "weaker" in pair.reading.text()
+    assert "best" in [curve.label for curve in pair.curve.curves]
+
+
+def test_two_lots_without_spectra_are_told_apart_without_a_strength(page, window):
+    page.pick("weld", window.document.design.colourway.lot_of("A"))
+    assert "strength" not in dict(page.side.pair.figures.rows)
+    assert "has no spectrum" in page.side.pair.reading.text()
+    assert page.side.pair.suspects.isHidden()
+
+
+def test_the_ladder_marks_loads_to_come_as_assumed_while_one_is_measured(page):
+    page.pick("m1")
+    ladder = page.side.card.ladder
+    rows = [ladder.rungs.item(row).text() for row in range(ladder.rungs.count())]
+    assert rows[0].startswith("load 1, measured")
+    assert rows[1].startswith("load 2, assumed")
+    assert "assumed" in ladder.words.text()
+
+
+def test_a_bath_without_a_spectrum_says_what_it_wants_for(page, window):
+    bathed = replace(PALETTE.lots[2], bath="madder-may")
+    window.document.take_palette(replace(PALETTE, lots=(bathed,)))
+    page.pick("weld")
+    assert "no load of bath madder-may has a spectrum yet" in page.side.card.ladder.words.text()
+    assert not page.side.card.ladder.plan.isVisible()
+
+
+def test_a_target_is_typed_or_chosen(page):
+    page.pick("m1")
+    ladder = page.side.card.ladder
+    ladder.lab.setFocus()
+    QTest.keyClicks(ladder.lab, "70 20")
+    assert "three numbers" in ladder.answer.text()
+    QTest.keyClicks(ladder.lab, "; 25")
+    assert "comes nearest" in ladder.answer.text()
+    ladder.lab.clear()
+    assert ladder.answer.text() == ""
+    ladder.target.setCurrentIndex(ladder.target.findData("m1"))
+    assert ladder.answer.text().startswith("Load 1 comes nearest, as measured: CIEDE2000 0.0 away")
+
+
+def test_a_lot_planned_from_a_load_is_used_in_the_design_and_its_contrast_says_predicted(open_on):
+    window = open_on(chart("A B | x.x.x.x.\n" * 8, times=18, lots={"A": (30, 8, 12), "B": (80, 0, 20)}))
+    window.document.take_palette(PALETTE)
+    window.show_page("lots")
+    page = window._pages["lots"]
+    page.pick("m1")
+    ladder = page.side.card.ladder
+    ladder.rungs.setFocus()
+    QTest.keyClick(ladder.rungs, Qt.Key.Key_Down)
+    QTest.mouseClick(ladder.plan, LEFT)
+    planned = window.document.palette.lots[-1]
+    assert (planned.planned.bath, planned.planned.load) == ("madder-may", 2)
+    assert page.picked == (planned.id,)
+    assert "predicted" in page._lines[planned.id].description
+    assert window.lots.open_palette.stack.count() == 1
+    page.assign("B", planned.id)
+    appraisal = window.document.appraisal
+    assert appraisal.letter("B").shade.rests_on == "predicted"
+    (pair,) = appraisal.pairs
+    assert pair.rests_on == "predicted"
+    assert any("predicted" in finding.message for finding in appraisal.findings)
+
+
+def test_a_planned_lot_goes_again_with_one_undo(page, window):
+    page.plan("madder-may", 3)
+    assert len(window.document.palette.lots) == 5
+    window.lots.open_palette.stack.undo()
+    assert window.document.palette == PALETTE
