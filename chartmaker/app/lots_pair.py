@@ -93,14 +93,14 @@ class PairCard(QWidget):
         column: tuple[QWidget, ...] = (
             self.skeins,
             self.reading,
-            self.suspects_title,
-            self.suspects,
             self.figures,
             self.curve,
             self.absorption,
-            self.lights,
+            self.suspects_title,
+            self.suspects,
             self.recipes_title,
             self.recipes,
+            self.lights,
         )
         for widget in column:
             layout.addWidget(widget)
