@@ -301,6 +301,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Plan a lot from this load</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Previous finding</source>
         <translation type="unfinished"></translation>
     </message>
@@ -554,6 +558,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>A shade is three numbers: L* from 0 to 100, a* and b* from −128 to 128.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A stitch takes {0} cm of yarn ({1} to {2}), by {3}. Metres and grams run from low to high; planned is the high end and {4} % in reserve; other is cast-on, tails, strands carried up, finish and trims.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -727,6 +735,10 @@
     </message>
     <message>
         <source>CIEDE2000 {0} from the shade that the lot had</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>CIEDE2000 {0}, of which readings may give {1}; L* {2}, C* {3}, hue {4}°</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1141,6 +1153,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Each load leaves {0} % of the dye to the next ({1} to {2} %), fitted to {3} lots measured.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each load leaves {0} % of the dye to the next ({1} to {2} %): assumed, one load is measured.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Earlier</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1417,6 +1437,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Its further loads cannot be foretold: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Join bands</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1577,6 +1601,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Loads of the bath</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loads of this bath, on the value axis from 0 to 100</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Look for lots</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1586,6 +1618,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Lot that {0} goes to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lot whose shade is wanted</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2233,6 +2269,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Shade that is wanted, as L* a* b*</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Shade with {0}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2461,6 +2501,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The lot can be used in the design at once; its shade is marked as predicted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The lot has this reading already.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2597,6 +2641,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Usual suspects</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Value</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2662,6 +2710,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Which floats are drawn in the preview</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which load comes nearest to …</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2945,6 +2997,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>assumed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>at the left</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2990,6 +3046,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>bath</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>best</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3541,7 +3601,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>load {0}, measured: value {1}, {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>load {0}, value {1}: {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>load {0}, {1}: value {2} ({3} to {4})</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3590,6 +3658,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>measure it with an instrument where it must be sure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measured</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3826,6 +3898,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>open it again in a moment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>or a shade as L* a* b*: 45 30 20</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4117,6 +4193,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>shift</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>short, g</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4182,6 +4262,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>stops</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>strength</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4986,6 +5070,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} × ({1} %), {2} to {3}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} × {1}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5071,6 +5159,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>ΔE {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>• {0}: {1}{2}. Source: {3}</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
