@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from chartmaker.checks.facts import Facts, LetterAppraisal
 from chartmaker.checks.finding import Finding, Place
-from chartmaker.dye.predicted import missing_for_prediction
+from chartmaker.dye.predicted import basis_of_prediction, missing_for_prediction
 from chartmaker.model.palette import Lot
 
 NAME = "shade-basis"
@@ -21,8 +21,8 @@ def check(facts: Facts) -> Iterator[Finding]:
             yield _finding(
                 letter,
                 "note",
-                f"is planned, not dyed: its shade is predicted by the other loads of its bath, value "
-                f"{letter.shade.value:.0f} give or take {1.645 * letter.shade.deviation[0]:.0f}",
+                f"is planned, not dyed: value {letter.shade.value:.0f}, give or take "
+                f"{1.645 * letter.shade.deviation[0]:.0f}, is predicted {_reckoned(facts, letter.lot)}",
                 "dye it and take readings before knitting",
             )
         elif letter.shade.rests_on == "approximate":
@@ -46,6 +46,10 @@ def check(facts: Facts) -> Iterator[Finding]:
                 f"rests on one reading; its spread is taken as {letter.shade.deviation[0]:g} in value",
                 "take two or three more readings, turning the card between them",
             )
+
+
+def _reckoned(facts: Facts, lot: Lot) -> str:
+    return basis_of_prediction(facts.palette, lot.planned.bath) if lot.planned else ""
 
 
 def _without_shade(facts: Facts, letter: LetterAppraisal, lot: Lot) -> Finding:

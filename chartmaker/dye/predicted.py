@@ -9,14 +9,14 @@ from threading import Lock
 import numpy as np
 from numpy.typing import NDArray
 
-from chartmaker.dye.ladder import Ladder, ladder_of, why_no_ladder
+from chartmaker.dye.ladder import ASSUMED_SHARE, Ladder, ladder_of, why_no_ladder
 from chartmaker.dye.undyed import undyed_of
 from chartmaker.model.palette import Lot, Palette
 from chartmaker.model.settings import Viewing
 from chartmaker.shade.lot_shade import LotShade
 from chartmaker.shade.lots import LONE_DEVIATION, shade_of, shades_of
 from chartmaker.shade.screen import screen_of_lab
-from chartmaker.shade.strength import dyed_reflectance, lab_of_reflectance, on_bands
+from chartmaker.shade.strength import dyed_reflectance, lab_of_reflectance, on_bands, spectra_of
 from chartmaker.shade.weights import white_point
 
 Floats = NDArray[np.float64]
@@ -43,6 +43,17 @@ def missing_for_prediction(palette: Palette, lot: Lot) -> str:
     if lot.planned is None:
         return f"{lot.name} is not planned"
     return why_no_ladder(palette, lot.planned.bath)
+
+
+def basis_of_prediction(palette: Palette, bath_id: str) -> str:
+    """Tell what a bath's predicted shades are reckoned from, for a bath that has a ladder."""
+    lots = [lot for lot in palette.lots if lot.bath == bath_id and spectra_of(lot.readings) and undyed_of(palette, lot)]
+    numbers = {lot.load for lot in lots}
+    if len(numbers) > 1:
+        return f"from {len(numbers)} measured loads of its bath"
+    return (
+        f"from one measured load of its bath; that a load leaves {ASSUMED_SHARE:.0%} of the dye to the next is assumed"
+    )
 
 
 def rung_labs(ladder: Ladder, undyed: Floats, load: int, viewing: Viewing) -> tuple[Floats, Floats, Floats]:

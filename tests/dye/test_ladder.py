@@ -132,6 +132,13 @@ def test_a_planned_lot_that_cannot_be_foretold_says_what_is_missing() -> None:
     assert any("no load of bath other has a spectrum yet" in finding.message for finding in found)
 
 
+def test_a_shade_that_rests_on_an_assumed_share_says_so() -> None:
+    for numbers, words in (((1,), "is assumed"), ((1, 2), "from 2 measured loads")):
+        design = design_with(shed([*loads(0.3, numbers), PLANNED], [BATH]))
+        told = [finding.message for finding in appraise(design).findings if finding.check == "shade-basis"]
+        assert any(words in message for message in told)
+
+
 def test_a_judgement_on_a_planned_lot_says_so() -> None:
     design = design_with(shed([*loads(0.9, (1, 2)), PLANNED], [BATH]))
     told = [finding.message for finding in appraise(design).findings if finding.check == "pair-contrast"]
