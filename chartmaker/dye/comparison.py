@@ -22,6 +22,7 @@ from chartmaker.shade.difference import ciede2000, delta_h
 from chartmaker.shade.lab import lch_of_lab
 from chartmaker.shade.lot_shade import LotShade
 from chartmaker.shade.lots import shade_of
+from chartmaker.shade.spread import t_95
 from chartmaker.shade.strength import (
     absorption_of,
     common_bands,
@@ -171,7 +172,8 @@ def _strength(palette: Palette, reference: Lot, sample: Lot, viewing: Viewing) -
 def _drawn(reflectance: Floats, random: np.random.Generator) -> Floats:
     """Give mean reflectance (1 + draws × bands): first that of the readings, then those of draws of them.
 
-    A mean of draws scatters by √((n - 1) / n) too little; what it lacks is made up about the mean.
+    A mean of draws scatters by √((n - 1) / n) too little, and a few readings know their own scatter badly: both are
+    made up for about the mean, the latter by Student's t beside the normal distribution's 1.645.
     """
     count = len(reflectance)
     mean = reflectance.mean(axis=0)
@@ -179,7 +181,8 @@ def _drawn(reflectance: Floats, random: np.random.Generator) -> Floats:
         scattered = reflectance_of(absorption_of(mean) * (1 + random.normal(0, LONE_SCATTER, (DRAWS, 1))))
     else:
         picked = reflectance[random.integers(0, count, (DRAWS, count))].mean(axis=1)
-        scattered = mean + (picked - mean) * np.sqrt(count / (count - 1))
+        wider = np.sqrt(count / (count - 1)) * t_95(1 / (count - 1)) / 1.645
+        scattered = mean + (picked - mean) * wider
     return np.vstack([mean, scattered])
 
 

@@ -41,6 +41,19 @@ def test_a_known_strength_is_found_and_leaves_no_shift(factor: float) -> None:
     assert not comparison.strength.has_shift
 
 
+def test_the_interval_of_strength_holds_about_as_often_as_told_and_no_shift_is_made_up() -> None:
+    """A 90 % interval on 40 pairs of lots: fewer than 31 hits would come by chance once in a hundred runs."""
+    hits = 0
+    for seed in range(40):
+        first = lot_with("first", red_dye(), seed=1000 + seed, scatter=0.05, readings=4)
+        second = lot_with("second", 0.7 * red_dye(), seed=5000 + seed, scatter=0.05, readings=4)
+        strength = compare(shed([first, second]), first, second, Viewing()).strength
+        assert strength is not None
+        assert not strength.has_shift
+        hits += strength.low <= 0.7 <= strength.high
+    assert hits >= 31
+
+
 def test_half_the_dyestuff_is_a_weaker_bath_that_the_ratio_explains() -> None:
     comparison, reading = compared(lot_with("sample", 0.5 * red_dye(), seed=2, bath="half"))
     assert reading.strength.startswith("The bath was weaker")
