@@ -409,6 +409,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Use as letter…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;View</source>
         <translation type="unfinished"></translation>
     </message>
@@ -933,6 +937,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Compare the lot with another</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Copper: its salts are very toxic to water life, with lasting effects (H410). Let none reach a drain.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1070,6 +1078,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Drag it; Ctrl and drag it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drag its skein onto the letter</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1330,6 +1342,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Go from the words on to the motifs; hold the one there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go to another lot</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1646,6 +1662,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Lots that the palette does not have</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make a letter the lot</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2285,6 +2305,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Shift and arrows, or Ctrl or Shift and a click</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Shift and up or down</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2510,6 +2534,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>The lot that is picked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The lots</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -42,6 +42,9 @@ CONTROL_KEYS = (
     ControlKey("The shading", "Drop a drag of a chip", "Escape"),
     ControlKey("The line of the band", "Take a field and go back to the chart; leave it as it was", "Enter; Escape"),
     ControlKey("The shelf of motifs", "Go from the words on to the motifs; hold the one there", "Down; Enter or Space"),
+    ControlKey("The lots", "Go to another lot", "Arrows"),
+    ControlKey("The lots", "Compare the lot with another", "Shift and arrows, or Ctrl or Shift and a click"),
+    ControlKey("The lots", "Make a letter the lot", "Drag its skein onto the letter"),
     ControlKey("Shade in steps", "Tick a letter, or leave it out", "Space"),
     ControlKey("Shade in steps", "Move a letter in its row", "Alt and up or down"),
 )

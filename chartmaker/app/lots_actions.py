@@ -64,9 +64,23 @@ def _type(window: Window) -> None:
     type_reading(window)
 
 
+def _with_any_lot(window: Window) -> bool:
+    """Tell whether a lot is picked on the Lots page, be it the palette's or only the design's."""
+    return window.page == "lots" and bool(window.lots.chosen)
+
+
+def _use(window: Window) -> None:
+    from chartmaker.app.lots_page import LotsPage
+
+    page = window.findChild(LotsPage)
+    if page is not None:
+        page.use_as_letter()
+
+
 LOTS_ACTIONS: tuple[Action, ...] = (
     Action("lots.take", "Lots", "&Take readings…", ("Ctrl+Alt+R",), _take),
     Action("lots.type", "Lots", "T&ype a reading…", ("Ctrl+Alt+Y",), _type, _with_lot),
+    Action("lots.use", "Lots", "Use as &letter…", ("Ctrl+Alt+F",), _use, _with_any_lot),
     _keeping("new", "&New lot…", ("Ctrl+Alt+L",), lambda desk: desk.new_lot(), begins_group=True),
     _keeping("edit", "&Edit lot…", ("Ctrl+Alt+E",), lambda desk: desk.edit_lot(), enabled=_with_lot),
     _keeping("delete", "&Delete lot", ("Ctrl+Alt+Backspace",), lambda desk: desk.delete_lot(), enabled=_with_lot),
@@ -114,7 +128,7 @@ LOTS_ACTIONS: tuple[Action, ...] = (
 """In the order of the menu."""
 
 OFF_WITHOUT_LOT = (
-    *("lots.type", "lots.edit", "lots.delete", "lots.edit_bath", "lots.edit_yarn"),
+    *("lots.type", "lots.use", "lots.edit", "lots.delete", "lots.edit_bath", "lots.edit_yarn"),
     *("lots.use_up", "lots.copies", "lots.save_palette", "lots.link"),
 )
 """What cannot be done while no lot is chosen and no palette open."""

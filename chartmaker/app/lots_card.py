@@ -44,7 +44,7 @@ class LotCard(QWidget):
         self.name = QLabel()
         self.words = QLabel()
         self.skeins = SkeinRow()
-        self.use = QPushButton(tr("Use as &letter…"))
+        self.use = QPushButton(tr("&Use as letter…"))
         self.figures = FiguresGrid()
         self.outlier = QLabel()
         self.curve = CurveView()

@@ -261,6 +261,17 @@ def test_a_letter_is_given_by_the_menu_of_letters(page, window):
     assert "A" in page._lines["weld"].letters
 
 
+def test_a_letter_is_given_by_the_key_for_it(page, window, qtbot):
+    page.pick("weld")
+    page.flow.setFocus()
+    window.activateWindow()
+    qtbot.waitUntil(lambda: QApplication.activeWindow() is window)
+    QTest.keyClick(window, Qt.Key.Key_F, CTRL | Qt.KeyboardModifier.AltModifier)
+    qtbot.waitUntil(lambda: QApplication.activePopupWidget() is not None)
+    QTest.keyClick(QApplication.activePopupWidget(), Qt.Key.Key_B)
+    assert window.document.design.colourway.lot_of("B") == "weld"
+
+
 def test_the_table_shows_the_same_lots_and_picks_with_the_skeins(page, settings):
     page.pick("m1")
     QTest.mouseClick(page.bar.table, LEFT)
