@@ -106,6 +106,8 @@ class Scene:
     exposure: float = 0.85
     vignetting: float = 0.12
     """Light lost in the picture's corners."""
+    fall: tuple = (0.0, 0.0)
+    """Natural logarithm by which the light changes from left to right and from top to bottom."""
     noise: float = 0.01
     """Standard deviation in linear light at white; it falls with the root of the light."""
     turns: int = 0
@@ -162,6 +164,7 @@ def take(scene=Scene()):  # noqa: B008 - a frozen default in all but name
         skeins.append((box[0] + inset, box[1] - inset))
     x, y = np.meshgrid(np.linspace(-1, 1, width), np.linspace(-1, 1, height) * height / width)
     falloff = 1 - scene.vignetting * (x**2 + y**2) / (1 + (height / width) ** 2)
+    falloff = falloff * np.exp(scene.fall[0] * x / 2 + scene.fall[1] * y / 2 * width / height)
     linear = colours[label] * falloff[..., None] * scene.exposure
     draw = np.random.default_rng(scene.seed)
     linear = linear + scene.noise * np.sqrt(np.maximum(linear, 0.01)) * draw.standard_normal(linear.shape)

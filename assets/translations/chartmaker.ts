@@ -44,6 +44,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>! Clipped or in shadow, so left out: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>! In {0} of {1} rounds two parts would be one letter.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -53,6 +57,14 @@
     </message>
     <message>
         <source>! Samples far from the shade that their lots had: {0}. Are they the same yarn?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>! The other edition fits clearly better: {0} in the mean.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>! The photo is mirrored; shades are not changed by it.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -90,6 +102,10 @@
     </message>
     <message>
         <source>&amp;Across the room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Add a box</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -281,6 +297,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Open a photo…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Open a picture…</source>
         <translation type="unfinished"></translation>
     </message>
@@ -330,6 +350,10 @@
     </message>
     <message>
         <source>&amp;Refresh the chosen copies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Remove the box</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -433,6 +457,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>(leave out)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>, adapted</source>
         <translation type="unfinished"></translation>
     </message>
@@ -511,6 +539,10 @@
     </message>
     <message>
         <source>2 is stronger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>24-patch &amp;target, made</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -864,6 +896,10 @@ From measured dye lots and a chart to a stranded hat that reads, fits and has ya
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Choose a lot, or type the name of a new one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Choose a picture</source>
         <translation type="unfinished"></translation>
     </message>
@@ -946,6 +982,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Copy a block</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Corner {0} of the target is in hand</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1085,6 +1125,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Drag the four corners onto the outer corners of the target's outermost patches. Then draw a box on each skein, inside its edges. Tab goes from one to the next, arrow keys nudge it, Shift goes farther.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Drag the frame's corners or edges, or all of it; a double click frames the whole picture</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1186,6 +1230,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Edit its bat&amp;h…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edition of the 24-patch target</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1601,6 +1649,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Light falls off by {0} % across the target, which is evened out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Limits</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1630,6 +1682,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Lot of letter {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lot of skein {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1674,6 +1730,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Mark a block; drop it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark another skein; arrow keys move the box, with Ctrl they size it</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1885,6 +1945,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>No photo yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No picture yet</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1938,6 +2002,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Open a palette</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a photo</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2013,6 +2081,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Patches off by {0} in the mean, {1} at most ({2}); left out of the fit, by {3} (CIEDE2000).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Pattern</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2030,6 +2102,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Peeries</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photo with the target's corners and the skeins' boxes</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2074,6 +2150,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Re&amp;name the band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading the marks</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2373,6 +2453,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Skein {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Skeins on the photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Snap</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2453,7 +2541,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Take &amp;from a photo…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Take a field and go back to the chart; leave it as it was</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take away the box that is in hand (Del)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2466,6 +2562,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Take readings from a measurement file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take shades from a photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the &amp;shades</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2498,6 +2602,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Texture of the band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The box of skein {0} is in hand</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2566,6 +2674,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>The shelf of motifs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The target lies turned by {0}, which is allowed for.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2730,6 +2842,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>What this hat used is taken off the weights on hand. Write what you weighed, if you did.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When the target was made: the patches of the two editions differ a little</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2925,6 +3041,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>a quarter turn anticlockwise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a quarter turn clockwise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a reflectance factor is {0}, below 0</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3077,6 +3201,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>before November 2014</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>best</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3134,6 +3262,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>cannot be opened: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3337,6 +3469,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>from November 2014</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>g of dyestuff to 1 g of dry fibre</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3390,6 +3526,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>ground</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>half a turn</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4229,6 +4369,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>skein</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>slack of floats</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4581,6 +4725,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>to note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>two Deletes have the id {0}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4610,6 +4758,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>undyed base</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>uneven</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4803,6 +4955,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0}  ·  within the limit of {1} cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} % beyond the camera's range</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} % in shadow</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

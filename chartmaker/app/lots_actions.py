@@ -77,8 +77,15 @@ def _use(window: Window) -> None:
         page.use_as_letter()
 
 
+def _take_photo(window: Window) -> None:
+    from chartmaker.app.photo_desk import take_photo
+
+    take_photo(window)
+
+
 LOTS_ACTIONS: tuple[Action, ...] = (
     Action("lots.take", "Lots", "&Take readings…", ("Ctrl+Alt+R",), _take),
+    Action("lots.photo", "Lots", "Take &from a photo…", ("Ctrl+Alt+P",), _take_photo),
     Action("lots.type", "Lots", "T&ype a reading…", ("Ctrl+Alt+Y",), _type, _with_lot),
     Action("lots.use", "Lots", "Use as &letter…", ("Ctrl+Alt+F",), _use, _with_any_lot),
     _keeping("new", "&New lot…", ("Ctrl+Alt+L",), lambda desk: desk.new_lot(), begins_group=True),

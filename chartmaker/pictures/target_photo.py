@@ -11,6 +11,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from chartmaker.model.reading import LabReading
 from chartmaker.model.settings import Viewing
+from chartmaker.pictures.light_fall import LightFall, light_fall
 from chartmaker.pictures.quadrilateral import Picture, Pixels, homography, in_order, mapped, outside_share, read_at
 from chartmaker.pictures.target_grid import POSITIONS, Position, patch_points
 from chartmaker.shade.correction import FEWEST_PATCHES, Correction, fitted, left_out_residuals, residuals
@@ -23,8 +24,8 @@ Floats = NDArray[np.float64]
 MOST_RESIDUAL = 4.0
 """Mean CIEDE2000 of the patches above which a photo is refused.
 
-Rendered photos keep to 2.1 in daylight, lamplight and under a tube (tests/pictures/test_target_photo.py); corners half
-a patch off come to 5 and more.
+Rendered photos keep to 2.1 in daylight, lamplight and under a tube (tests/pictures/test_target_photo.py); corners 0.4
+patches off do no harm, half a patch off they come to 8 and more.
 """
 MOST_SPOILT = 0.05
 """Share of a patch's pixels that may be clipped, or lie in shadow, before it is left out of the fit."""
@@ -46,6 +47,8 @@ class TargetReading:
     corners: Floats
     """In the picture (4 × 2), clockwise from the upper left."""
     position: Position
+    fall: LightFall
+    """How the light falls off over the photo, which is evened out."""
     correction: Correction
     is_used: NDArray[np.bool_]
     """Which of the 24 patches the fit rests on."""
@@ -133,12 +136,15 @@ def read_target(picture: Picture, corners: ArrayLike, *, edition: str, viewing: 
         raise ValueError("a corner of the target lies outside the picture")
     xyz, white = patch_xyz(edition, viewing), white_point(viewing)
     position = _position(picture, ordered, xyz=xyz, white=white)
-    pixels = read_at(picture, patch_points(ordered, position, per_side=FINE_SIDE))
+    points = patch_points(ordered, position, per_side=FINE_SIDE)
+    pixels = read_at(picture, points)
     clipped, dark, light = pixels.clipped, pixels.dark, pixels.light
     is_used = _usable(pixels)
     if is_used.sum() < FEWEST_PATCHES:
         raise ValueError(_too_few(is_used, clipped, dark))
-    light, known = light[is_used], xyz[is_used]
+    light, known, places = light[is_used], xyz[is_used], points[is_used].mean(axis=1)
+    fall = light_fall(light, known, places, white=white)
+    light = fall.evened(light, places)
     correction = fitted(light, known, white=white)
     residual = np.full(PATCHES, np.nan)
     residual[is_used] = residuals(correction, light, known)
@@ -148,6 +154,7 @@ def read_target(picture: Picture, corners: ArrayLike, *, edition: str, viewing: 
         viewing=viewing,
         corners=ordered,
         position=position,
+        fall=fall,
         correction=correction,
         is_used=is_used,
         clipped=clipped,
@@ -166,9 +173,11 @@ def read_skein(picture: Picture, outline: ArrayLike, target: TargetReading) -> S
     ordered = in_order(outline)
     if outside_share(picture, ordered):
         raise ValueError("the mark reaches outside the picture")
-    pixels = read_at(picture, _tile_points(ordered))
+    points = _tile_points(ordered)
+    pixels = read_at(picture, points)
     whole = Pixels(pixels.values.reshape(-1, 3))
-    lab, tiles = target.correction.lab(whole.light), target.correction.lab(pixels.light)
+    lab = target.correction.lab(target.fall.evened(whole.light, points.mean(axis=(0, 1))))
+    tiles = target.correction.lab(target.fall.evened(pixels.light, points.mean(axis=1)))
     return SkeinReading(
         lab=(float(lab[0]), float(lab[1]), float(lab[2])),
         deviation=tuple(tiles.std(axis=0, ddof=1).tolist()),

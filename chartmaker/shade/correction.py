@@ -68,6 +68,14 @@ def residuals(correction: Correction, rgb: ArrayLike, xyz: ArrayLike) -> Floats:
     return ciede2000(correction.lab(rgb), lab_of_xyz(xyz, white=correction.white))
 
 
+def misfit(rgb: ArrayLike, xyz: ArrayLike, *, white: ArrayLike) -> Floats:
+    """Give what the best fit leaves, as the numbers (3n) whose squares it made least."""
+    rgb, xyz, white = (np.asarray(each, dtype=float) for each in (rgb, xyz, white))
+    terms, weights = root_terms(rgb), _weights(xyz, white)
+    off = terms @ _solved(terms, xyz, weights, white).matrix - xyz
+    return np.asarray(np.einsum("nij,nj->ni", weights, off).ravel())
+
+
 def left_out_residuals(rgb: ArrayLike, xyz: ArrayLike, *, white: ArrayLike) -> Floats:
     """Give each patch's CIEDE2000 (n) where it is left out of the fit: what a colour that is no patch may expect."""
     rgb, xyz, white = (np.asarray(each, dtype=float) for each in (rgb, xyz, white))

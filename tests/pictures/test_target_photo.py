@@ -73,6 +73,27 @@ def _lit(illuminant):
     return taken(illuminant=illuminant)
 
 
+@pytest.mark.parametrize("fall", [(0.0, -0.35), (-0.35, 0.0), (0.25, -0.3)])
+def test_light_that_falls_off_across_the_photo_is_evened_out(fall, monkeypatch):
+    photo = taken(fall=fall, vignetting=0.0)
+    evened = ciede2000(_corrected(photo), photo.lab).mean()
+    assert evened < 2.2
+    assert not _target(photo).fall.is_even
+    monkeypatch.setattr("chartmaker.pictures.light_fall.EVENED_FROM", 9.0)
+    assert ciede2000(_corrected(photo), photo.lab).mean() > evened + 0.7
+
+
+def test_the_fall_found_is_the_one_that_was_rendered():
+    photo = taken(fall=(-0.4, 0.0), vignetting=0.0)
+    height, width = photo.pixels.shape[:2]
+    assert _target(photo).fall.slope * (width, height) == pytest.approx((-0.4, 0.0), abs=0.1)
+
+
+def test_in_even_light_and_with_vignetting_alone_nothing_is_evened_out():
+    for scene in ({"vignetting": 0.0}, {}, {"illuminant": "A"}, {"illuminant": "FL11"}):
+        assert _target(taken(**scene)).fall.is_even
+
+
 def test_half_the_light_leaves_hue_and_chroma_of_a_skein():
     """Exposure scales every term of the root-polynomial alike (Finlayson et al. 2015, section III)."""
     photo = taken(noise=0.0)
@@ -110,6 +131,15 @@ def test_a_target_with_other_gaps_is_read_as_well(gap, monkeypatch):
     monkeypatch.setattr("tests.rendered_photo.GAP", gap)
     photo = take(Scene(number=2))
     assert _target(photo).mean < 2.5
+
+
+@pytest.mark.parametrize("step", [(1, 0), (0, 1), (-1, 0), (0, -1)])
+def test_corners_a_third_of_a_patch_off_do_no_harm_and_half_a_patch_off_are_refused(step):
+    photo = taken()
+    patch = np.linalg.norm(photo.corners[1] - photo.corners[0]) / 6.75
+    exact, near, off = (_target(photo, corners=photo.corners + far * patch * np.array(step)) for far in (0, 0.33, 0.55))
+    assert near.mean < exact.mean + 0.2
+    assert off.refusal
 
 
 def test_corners_set_wrong_are_refused_and_the_sentence_says_what_to_do():
