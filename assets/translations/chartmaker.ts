@@ -1941,7 +1941,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>No lots yet. Open a palette, or begin one: take the readings of a measurement file or of a photo, or type them in. Each lot then stands here as a skein in its shade.</source>
+        <source>No lots yet. Open a palette, or begin one: take the readings of a measurement file or of a photo, or add a lot and type its reading. Each lot then stands here as a skein in its shade.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

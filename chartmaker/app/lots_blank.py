@@ -14,7 +14,7 @@ if TYPE_CHECKING:
 
     from PySide6.QtGui import QAction
 
-FIRST_STEPS = ("file.palette", "lots.new_palette", "lots.take", "lots.photo", "lots.type", "lots.new")
+FIRST_STEPS = ("file.palette", "lots.new_palette", "lots.take", "lots.photo", "lots.new")
 """Actions that bring lots, by their ids; those that the window has are offered."""
 
 
@@ -43,7 +43,7 @@ class LotsBlank(QWidget):
             if searched
             else tr(
                 "No lots yet. Open a palette, or begin one: take the readings of a measurement file or of a photo, "
-                "or type them in. Each lot then stands here as a skein in its shade."
+                "or add a lot and type its reading. Each lot then stands here as a skein in its shade."
             )
         )
         for button in self.buttons:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QItemSelectionModel, Signal
+from PySide6.QtWidgets import QHeaderView
 
 from chartmaker.app.letter_menu import patch_icon
 from chartmaker.app.shades import colour_of
@@ -39,6 +40,8 @@ class LotsTable(ReadingTable):
             tr("load"),
         )
         super().__init__(headings, wide=7, name=tr("Lots"), parent=parent)
+        # None is squeezed: where they do not all fit, the table scrolls sideways.
+        self.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.setSelectionMode(ReadingTable.SelectionMode.ExtendedSelection)
         self.picked: tuple[str, ...] = ()
         self._lines: list[LotLine] = []
