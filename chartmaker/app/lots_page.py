@@ -35,6 +35,8 @@ class LotsPage(PageFrame):
 
     chosen = Signal(str)
     """The id of the lot that is picked last; empty where none is."""
+    refused = Signal(str)
+    """What palette or design could not take, as a sentence."""
 
     def __init__(
         self,
@@ -107,14 +109,22 @@ class LotsPage(PageFrame):
         """Make a letter of the colourway in use this lot, as one step of the design's history."""
         design = self.document.design
         if lot_id in self._lines and design.colourway.lot_of(letter) != lot_id:
-            self.document.do(assign(design, letter, lot_id, source=self.document.palette))
+            try:
+                self.document.do(assign(design, letter, lot_id, source=self.document.palette))
+            except ValueError as refusal:
+                self.refused.emit(str(refusal))
 
     def plan(self, bath_id: str, load: int) -> None:
         """Add a lot that is to come from a load of a bath to the palette, as one step, and pick it."""
         from chartmaker.app.lots_planning import with_planned
 
         palette = self.desk.open_palette
-        planned = with_planned(palette.palette, lots_at_hand(self.document.design, palette.palette), bath_id, load)
+        at_hand = lots_at_hand(self.document.design, palette.palette)
+        try:
+            planned = with_planned(palette.palette, at_hand, bath_id, load)
+        except ValueError as refusal:
+            self.refused.emit(str(refusal))
+            return
         self._awaited = planned.lots[-1].id
         palette.apply(planned, f"Plan lot {planned.lots[-1].name}")
 

@@ -92,6 +92,7 @@ class Pages(QWidget):
 
             lots = lots_page.LotsPage(self._document, settings=self._settings, desk=self._lots, actions=self._actions())
             lots.content.insertWidget(2, KeepingStrip(self._lots))
+            lots.refused.connect(self.refused)
             lots.chosen.connect(self._lots.choose)
             return lots
         kinds = {"yarn": yarn_page.YarnPage, "baths": baths_page.BathsPage}

@@ -420,6 +420,14 @@ def test_a_lot_planned_from_a_load_is_used_in_the_design_and_its_contrast_says_p
     assert any("predicted" in finding.message for finding in appraisal.findings)
 
 
+def test_a_full_palette_takes_no_planned_lot_and_says_so(page, window):
+    many = tuple(lot(f"lot {place}", (50, 0, 0)) for place in range(400 - len(PALETTE.lots)))
+    window.document.take_palette(replace(PALETTE, lots=(*PALETTE.lots, *many)))
+    page.plan("madder-may", 3)
+    assert len(window.document.palette.lots) == 400
+    assert "400" in window.statusBar().currentMessage()
+
+
 def test_a_planned_lot_goes_again_with_one_undo(page, window):
     page.plan("madder-may", 3)
     assert len(window.document.palette.lots) == 5
