@@ -13,6 +13,7 @@ from chartmaker.app.shades import SURROUND, ghosted, lot_colour
 from chartmaker.app.views import VIEWS, view_named
 from chartmaker.model.edits import paint
 from chartmaker.model.reading import Spectrum
+from chartmaker.model.palette import Palette
 from chartmaker.model.settings import Viewing
 from chartmaker.pictures.back import HEIGHTS
 from chartmaker.pictures.stitch import MEAN_LIGHT
@@ -240,9 +241,9 @@ def test_lamplight_shows_a_lot_with_a_spectrum_as_the_lamp_would(open_on):
     reddish = lot("reddish", labs=(), readings=(spectrum,))
     window = open_on(chart("A B | ....", times=36, lots={"A": reddish, "B": (50, 40, 20)}))
     window.show_view("lamp")
-    expected = lot_colour(reddish, Viewing(illuminant="A"))
+    expected = lot_colour(reddish, Viewing(illuminant="A"), Palette())
     assert at(window.chart.canvas, (0, 2)) == expected
-    assert expected != lot_colour(reddish, Viewing())
+    assert expected != lot_colour(reddish, Viewing(), Palette())
     assert "lot b" in window.chart.strip._words.text()
     assert "reddish" not in window.chart.strip._words.text()
 
