@@ -12,8 +12,8 @@ from PySide6.QtWidgets import QApplication, QComboBox
 from chartmaker.app.shades import SURROUND, ghosted, lot_colour
 from chartmaker.app.views import VIEWS, view_named
 from chartmaker.model.edits import paint
-from chartmaker.model.reading import Spectrum
 from chartmaker.model.palette import Palette
+from chartmaker.model.reading import Spectrum
 from chartmaker.model.settings import Viewing
 from chartmaker.pictures.back import HEIGHTS
 from chartmaker.pictures.stitch import MEAN_LIGHT
