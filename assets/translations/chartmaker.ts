@@ -2833,6 +2833,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>What the dye of its lots is reckoned from: strength, ladder and predicted shades want its spectrum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What the pattern is made of</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3138,6 +3142,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>as absorption, &amp;K/S</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as it was measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as the lot {0} was measured</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4013,6 +4025,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>not mirrored</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4758,6 +4774,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>undyed base</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>undyed shade</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable
 
     from chartmaker.model.palette import Palette
+    from chartmaker.model.reading import Reading
 
 
 class BathForm(ThingForm):
@@ -97,7 +98,26 @@ class YarnForm(ThingForm):
             link_id(name, yarn_id, [each.id for each in palette.yarns])
         grist = NumberLine(shown.metres_per_100g)
         self.add("metres_per_100g", tr("metres to 100 g"), grist, grist.number, changed=grist.editingFinished)
+        readings = _undyed_readings(shown, palette)
+        undyed = QComboBox()
+        undyed.addItems([words for words, _ in readings])
+        hint = tr("What the dye of its lots is reckoned from: strength, ladder and predicted shades want its spectrum")
+        self.add("reading", tr("undyed shade"), undyed, lambda: readings[undyed.currentIndex()][1], hint=hint)
         name.setFocus()
+
+
+def _undyed_readings(yarn: Yarn, palette: Palette) -> list[tuple[str, Reading | None]]:
+    """Give what may be known of the undyed yarn, in words: what there is, nothing, or the mean of some lot."""
+    from chartmaker.shade.strength import mean_spectrum
+
+    readings: list[tuple[str, Reading | None]] = [(tr("not measured"), None)]
+    if yarn.reading is not None:
+        readings.insert(0, (tr("as it was measured"), yarn.reading))
+    for lot in palette.lots:
+        mean = mean_spectrum(lot.readings)
+        if mean is not None:
+            readings.append((tr("as the lot {0} was measured").format(lot.name), mean))
+    return readings
 
 
 class PaletteForm(ThingForm):

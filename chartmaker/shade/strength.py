@@ -80,6 +80,16 @@ def on_bands(spectra: Sequence[Spectrum], bands: Bands) -> Floats:
     return np.array(rows, dtype=float).reshape(-1, bands.number)
 
 
+def mean_spectrum(readings: Sequence[Reading]) -> Spectrum | None:
+    """Give the mean of those readings that are spectra, on the bands that they share; None where none is one."""
+    spectra = spectra_of(readings)
+    if not spectra:
+        return None
+    bands = common_bands(spectra)
+    mean = on_bands(spectra, bands).mean(axis=0)
+    return Spectrum(start_nm=bands.start_nm, step_nm=bands.step_nm, reflectance=tuple(mean.tolist()))
+
+
 def dye_of(reflectance: ArrayLike, undyed: ArrayLike) -> Floats:
     """Give what dye adds, F - F(undyed) (… × bands), of reflectance factors of the dyed and the undyed yarn.
 
