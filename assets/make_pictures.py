@@ -16,6 +16,7 @@ from PIL import Image
 from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QApplication
 
+from chartmaker.app.lots_page import LotsPage
 from chartmaker.app.main import open_window
 from chartmaker.app.window import Window
 from chartmaker.appraisal import Appraisal, appraise
@@ -31,6 +32,7 @@ PAGE_SCALE = 1.5
 """Pixels of a printed page to one point of it."""
 PAGES = {"page-crown": 3, "page-bath": 6}
 """The printed pages that are shown, by index."""
+COMPARED_LOTS = ("weld-1", "weld-iron-1")
 LOST_COLOURWAY = "red on blue"
 CURRENT_ROUND, CURRENT_STITCH = 27, 11
 """Where the cursor stands in the picture of the chart."""
@@ -51,6 +53,10 @@ def main() -> None:
         wait_for_the_chart(application, window)
         show_chart(application, window)
         save_window(window, "window-chart")
+        show_two_lots(application, window)
+        save_window(window, "window-lots")
+        show_knitted(application, window)
+        save_window(window, "window-knit")
         show_a_lost_pair(application, window)
         save_window(window, "window-value")
 
@@ -78,8 +84,27 @@ def show_chart(application: QApplication, window: Window) -> None:
     settle(application)
 
 
+def show_two_lots(application: QApplication, window: Window) -> None:
+    """Turn to the lots with two of one dyestuff picked."""
+    window.show_page("lots")
+    page = window.findChild(LotsPage)
+    if page is None:
+        raise RuntimeError("the window has no page of lots")
+    page.pick(*COMPARED_LOTS)
+    settle(application)
+
+
+def show_knitted(application: QApplication, window: Window) -> None:
+    """Turn to the knitted surface, with the shelf of motifs beside it."""
+    show_chart(application, window)
+    window.show_view("knit")
+    window.chart.show_shelf(is_shown=True)
+    settle(application)
+
+
 def show_a_lost_pair(application: QApplication, window: Window) -> None:
     """Turn to the colourway that is there to be looked at in grey, and to the first finding that a lot would mend."""
+    window.chart.show_shelf(is_shown=False)
     document = window.document
     document.replace(document.design.using(LOST_COLOURWAY), path=document.path, palette=document.palette)
     window.show_view("value")

@@ -29,6 +29,7 @@ if TYPE_CHECKING:
     from chartmaker.app.lots_lines import LotLine
     from chartmaker.model.palette import Palette
     from chartmaker.model.settings import Viewing
+    from chartmaker.shade.lot_shade import LotShade
 
 PICTURE_SIDE = 240
 
@@ -65,8 +66,6 @@ class LotCard(QWidget):
         self, line: LotLine, every: Sequence[LotLine], palette: Palette, *, viewing: Viewing, folder: Path | None
     ) -> None:
         """Show a lot of `every` that is at hand; `folder` is where the path of its picture begins."""
-        from chartmaker.shade.lights import is_measured
-
         self.name.setText(line.lot.name)
         self.words.setText(shade_words(line.shade) if line.shade else line.basis)
         self.skeins.show_lines((line,))
@@ -77,8 +76,8 @@ class LotCard(QWidget):
         for widget in (self.curve, self.absorption):
             widget.setVisible(bool(curves))
         self.no_curve.setVisible(not curves and bool(line.lot.readings))
-        self.lights.show_patches(patches_of(line.lot, viewing))
-        self.lights_words.setVisible(line.shade is not None and not is_measured(line.shade))
+        self.lights.show_patches(patches_of(line.lot, palette, viewing))
+        self.lights_words.setVisible(bool(self.lights.patches) and not _is_known_in_lights(line.shade))
         self.tree.show_family(line, every, viewing)
         self.ladder.show_bath(line, every, palette, viewing)
         self.recipe.show_rows(recipe_rows(line.bath, line.load) or [(tr("recipe"), tr("no bath is noted"))])
@@ -189,3 +188,10 @@ def curves_of(line: LotLine) -> list[Curve]:
     base = line.yarn.reading if line.yarn else None
     undyed = [curve_of(base, tr("base"), DASHED, 1.4)] if isinstance(base, Spectrum) else []
     return [*thin, *undyed, mean]
+
+
+def _is_known_in_lights(shade: LotShade | None) -> bool:
+    """Tell whether a shade was measured by spectra, or foretold from such."""
+    from chartmaker.shade.lights import is_measured
+
+    return is_measured(shade) or (shade is not None and shade.rests_on == "predicted")

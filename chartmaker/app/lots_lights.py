@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 
     from PySide6.QtGui import QPaintEvent
 
-    from chartmaker.model.palette import Lot
+    from chartmaker.model.palette import Lot, Palette
     from chartmaker.model.settings import Viewing
 
 HEIGHT = 92
@@ -76,30 +76,38 @@ class LightsView(QWidget):
                 painter.drawText(QRectF(left, 55 + 16 * line, width, 16), Qt.AlignmentFlag.AlignCenter, text)
 
 
-def patches_of(lot: Lot, viewing: Viewing) -> tuple[LightPatch, ...]:
-    """Give a lot under its own light and the others, each with its inconstancy in CIEDE2000."""
-    from chartmaker.shade.lights import inconstancies_of
-    from chartmaker.shade.lots import shade_of
+def patches_of(lot: Lot, palette: Palette, viewing: Viewing) -> tuple[LightPatch, ...]:
+    """Give a lot under its own light and the others, each with its inconstancy in CIEDE2000.
 
-    own = shade_of(lot, viewing)
+    A planned lot has the shades that the palette foretells.
+    """
+    from chartmaker.dye.predicted import shade_in
+    from chartmaker.shade.lights import inconstancies_of, inconstancy, other_lights
+
+    own = shade_in(palette, lot, viewing)
     if own is None:
         return ()
     patches = [LightPatch(viewing.illuminant, (QColor(*own.srgb),), tr("judged in"))]
-    for change in inconstancies_of(lot, viewing):
-        figure = tr("not known") if change.ciede2000 is None else tr("moves {0}").format(number(change.ciede2000, 1))
-        patches.append(LightPatch(change.illuminant, (QColor(*change.shade.srgb),), figure))
+    if lot.planned is None:
+        changes = [(change.shade, change.ciede2000) for change in inconstancies_of(lot, viewing)]
+    else:  # foretold from spectra, so that other lights are known as well
+        shades = [shade_in(palette, lot, light) for light in other_lights(viewing)]
+        changes = [(shade, inconstancy(shade, own)) for shade in shades if shade is not None]
+    for shade, moved in changes:
+        figure = tr("not known") if moved is None else tr("moves {0}").format(number(moved, 1))
+        patches.append(LightPatch(shade.viewing.illuminant, (QColor(*shade.srgb),), figure))
     return tuple(patches)
 
 
-def patches_of_two(first: Lot, second: Lot, viewing: Viewing) -> tuple[LightPatch, ...]:
+def patches_of_two(first: Lot, second: Lot, palette: Palette, viewing: Viewing) -> tuple[LightPatch, ...]:
     """Give two lots beside each other in each light, with their CIEDE2000 there."""
+    from chartmaker.dye.predicted import shade_in
     from chartmaker.shade.difference import ciede2000
     from chartmaker.shade.lights import other_lights
-    from chartmaker.shade.lots import shade_of
 
     patches = []
     for light in (viewing, *other_lights(viewing)):
-        shades = [shade_of(lot, light) for lot in (first, second)]
+        shades = [shade_in(palette, lot, light) for lot in (first, second)]
         if shades[0] is None or shades[1] is None:
             return ()
         apart = float(ciede2000(shades[0].lab, shades[1].lab))

@@ -61,7 +61,7 @@ class PairCard(QWidget):
         self.curve.show_curves(curves)
         for widget in (self.curve, self.absorption):
             widget.setVisible(bool(curves))
-        self.lights.show_patches(patches_of_two(first.lot, second.lot, viewing))
+        self.lights.show_patches(patches_of_two(first.lot, second.lot, palette, viewing))
         rows, differing = recipes_side_by_side(first, second)
         self.recipes.show_rows([("", "1", "2"), *rows] if rows else [], marked=[line + 1 for line in differing])
         self.recipes_title.setVisible(bool(rows))

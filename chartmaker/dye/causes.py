@@ -287,7 +287,7 @@ def _records(differences: tuple[RecipeRow, ...]) -> str:
 
 def _told(row: RecipeRow) -> str:
     is_added = ": " in row.key
-    return f"{row.key} {_value(row.reference, is_added=is_added)} against {_value(row.sample, is_added=is_added)}"
+    return f"{row.words} {_value(row.reference, is_added=is_added)} against {_value(row.sample, is_added=is_added)}"
 
 
 def _value(value: Recorded, *, is_added: bool) -> str:

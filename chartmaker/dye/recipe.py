@@ -21,12 +21,25 @@ class RecipeRow:
     sample: Recorded
 
     @property
+    def words(self) -> str:
+        """The key in words, with its unit."""
+        return _WORDS.get(self.key, self.key)
+
+    @property
     def is_different(self) -> bool:
         """Whether the records differ."""
         return self.reference != self.sample
 
 
 _BATH_KEYS = ("dyestuff", "part", "state", "ratio", "liquor_l_per_100g", "ph_start", "ph_end", "hottest_c", "minutes")
+_WORDS = {
+    "liquor_l_per_100g": "liquor, L to 100 g",
+    "ph_start": "pH at the start",
+    "ph_end": "pH at the end",
+    "hottest_c": "hottest, °C",
+    "dyed_on": "dyed on",
+}
+"""Other keys are words already."""
 
 
 def recipe_rows(palette: Palette, reference: Lot, sample: Lot) -> tuple[RecipeRow, ...]:

@@ -82,7 +82,7 @@ def _reading_lines(reading: CauseReading) -> Iterator[str]:
 
 
 def _recipe_lines(comparison: Comparison) -> Iterator[str]:
-    rows = [(row.key, _cell(row.reference), _cell(row.sample)) for row in comparison.recipe]
+    rows = [(row.words, _cell(row.reference), _cell(row.sample)) for row in comparison.recipe]
     rows.insert(0, ("", "reference", "sample"))
     marks = [False, *(row.is_different for row in comparison.recipe)]
     widths = [max(len(row[column]) for row in rows) for column in range(3)]

@@ -159,6 +159,10 @@ def test_an_evening_from_nothing_to_a_planned_lot_in_the_hat(evening, answers, t
     QTest.mouseClick(ladder.plan, LEFT)
     planned = window.lots.open_palette.palette.lots[-1]
     assert (planned.planned.bath, planned.planned.load) == ("madder", 2)
+    assert page.picked == (planned.id,)
+    moves = [patch.figure for patch in page.side.card.lights.patches]
+    assert moves[0] == "judged in"
+    assert all(float(moved.removeprefix("moves ")) > 0.3 for moved in moves[1:])
     page.assign("A", ids_of(page)["Madder, first"])
     page.assign("B", planned.id)
     (pair,) = window.document.appraisal.pairs
