@@ -642,10 +642,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Add readings to {0}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Add yarn {0}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2186,10 +2182,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Remo&amp;ve the reading</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Remove a reading from {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3814,10 +3806,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>lot</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>lot {0} has no reading {1}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

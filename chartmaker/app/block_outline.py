@@ -35,12 +35,6 @@ def paint_block(painter: QPainter, frame: ChartFrame, block: Block) -> None:
     painter.restore()
 
 
-def block_box(frame: ChartFrame, block: Block) -> QRectF:
-    """Give where the block stands in the chart, from its column in the live repeat on."""
-    rows = _rows(frame, block)
-    return frame.box(rows[-1], block.column + block.width - 1).united(frame.box(rows[0], block.column))
-
-
 def _rows(frame: ChartFrame, block: Block) -> range:
     first = frame.grid.row_of(block.band, block.first)
     return range(first, first + block.height)

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtWidgets import QAbstractScrollArea, QWidget
 
 from chartmaker.app.chart_frame import ChartFrame
-from chartmaker.app.chart_grid import ChartGrid, Spot, laid_out
+from chartmaker.app.chart_grid import ChartGrid, laid_out
 from chartmaker.app.chart_scale import CellSize, cell_sizes, next_size, size_near
 
 if TYPE_CHECKING:
@@ -52,10 +52,6 @@ class ChartSight(QAbstractScrollArea):
     def grid(self) -> ChartGrid:
         """The layout of what is shown."""
         return self._grid
-
-    def spot_at(self, cell: tuple[int, int]) -> Spot | None:
-        """Give the stitch shown at chart coordinates."""
-        return self._grid.spot(*cell)
 
     # --- zoom
 

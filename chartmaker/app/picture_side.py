@@ -77,11 +77,6 @@ class PictureSide(QWidget):
 
     # --- what it holds
 
-    @property
-    def has_picture(self) -> bool:
-        """Whether there is a picture."""
-        return self._pixels is not None
-
     def take_picture(self, copy: tuple[Pixels, int], size: tuple[int, int], path: Path) -> None:
         """Show a picture; `size` is width and height of the one that the working copy was made of."""
         self._pixels, self._side = copy

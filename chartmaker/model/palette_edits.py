@@ -11,7 +11,6 @@ from typing import Protocol, TypeVar
 
 from chartmaker.model.palette import Bath, Lot, Palette, Yarn
 from chartmaker.model.palette_users import users_of
-from chartmaker.model.reading import Reading
 
 _T = TypeVar("_T")
 
@@ -85,28 +84,6 @@ def delete_lot(palette: Palette, lot_id: str) -> ReplacePalette:
     lot = _required(palette.lot(lot_id), "lot", lot_id)
     lots = tuple(each for each in palette.lots if each.id != lot_id)
     return ReplacePalette(palette, replace(palette, lots=lots), f"Delete lot {lot.name}")
-
-
-def add_readings(palette: Palette, lot_id: str, readings: Iterable[Reading]) -> ReplacePalette:
-    """Make the edit that gives a lot further readings; a planned lot must be dyed first.
-
-    Raises ValueError where there is no such lot, or it cannot have them.
-    """
-    lot = _required(palette.lot(lot_id), "lot", lot_id)
-    changed = replace(lot, readings=(*lot.readings, *readings))
-    return replace(change_lot(palette, lot_id, changed), text=f"Add readings to {lot.name}")
-
-
-def remove_reading(palette: Palette, lot_id: str, index: int) -> ReplacePalette:
-    """Make the edit that takes one reading, counted from 0, off a lot.
-
-    Raises ValueError where there is no such lot or reading.
-    """
-    lot = _required(palette.lot(lot_id), "lot", lot_id)
-    if not 0 <= index < len(lot.readings):
-        raise ValueError(f"lot {lot.name!r} has no reading {index + 1}")
-    changed = replace(lot, readings=lot.readings[:index] + lot.readings[index + 1 :])
-    return replace(change_lot(palette, lot_id, changed), text=f"Remove a reading from {lot.name}")
 
 
 def use_up(palette: Palette, grams: Mapping[str, float]) -> ReplacePalette:

@@ -58,7 +58,7 @@ def test_a_click_sets_the_sign_and_the_rounds_above_follow_as_one_step(window, k
     assert window.document.stack.count() == 1
     canvas = window.chart.canvas
     assert canvas.current[0] == 1
-    assert canvas.spot_at(canvas.current).stitch == stitch
+    assert canvas.grid.spot(*canvas.current).stitch == stitch
     QTest.keyClick(window, Qt.Key.Key_Z, CTRL)
     assert window.document.design == CROWN
     QTest.keyClick(window, Qt.Key.Key_Z, CTRL | SHIFT)

@@ -10,9 +10,8 @@ from chartmaker.model import palette_edits
 from chartmaker.model.palette import Bath, Lot, Palette, Planned, Yarn
 from chartmaker.model.palette_edits import ReplacePalette, shortfalls, use_up
 from chartmaker.model.palette_users import users_of
-from chartmaker.model.reading import LabReading
 from tests.builders import chart, lot
-from tests.strategies import baths, lots, names, numbers, palettes, readings, texts, yarns
+from tests.strategies import baths, lots, names, numbers, palettes, texts, yarns
 
 MADDER = Bath(id="madder", dyestuff="madder", ratio=1.0)
 PALETTE = Palette(
@@ -40,8 +39,6 @@ def palette_edits_of(draw, palette):
         "add lot": lambda: palette_edits.add_lot(palette, draw(some_lot)),
         "change lot": lambda: palette_edits.change_lot(palette, lot_id, draw(some_lot)),
         "delete lot": lambda: palette_edits.delete_lot(palette, lot_id),
-        "add readings": lambda: palette_edits.add_readings(palette, lot_id, draw(st.lists(readings(), max_size=3))),
-        "remove reading": lambda: palette_edits.remove_reading(palette, lot_id, draw(st.integers(0, 3))),
         "use up": lambda: use_up(palette, {lot_id: draw(numbers(0, 1000))}),
         "add bath": lambda: palette_edits.add_bath(palette, draw(baths())),
         "change bath": lambda: palette_edits.change_bath(palette, bath_id, draw(baths())),
@@ -130,17 +127,6 @@ def test_using_up_takes_grams_off_and_stops_at_nothing_which_is_told():
 def test_what_is_no_weight_is_not_taken(weight):
     with pytest.raises(ValueError, match="cannot be taken off"):
         use_up(PALETTE, {"one": weight})
-
-
-def test_readings_are_added_and_removed_but_not_to_a_planned_lot():
-    new = LabReading(lab=(40.0, 1.0, 2.0))
-    after = palette_edits.add_readings(PALETTE, "three", [new]).after
-    assert after.lots[2].readings[1] == new
-    assert palette_edits.remove_reading(after, "three", 0).after.lots[2].readings == (new,)
-    with pytest.raises(ValueError, match="planned lot cannot have readings"):
-        palette_edits.add_readings(PALETTE, "two", [new])
-    with pytest.raises(ValueError, match="has no reading 2"):
-        palette_edits.remove_reading(PALETTE, "three", 1)
 
 
 @given(names(), st.sets(names(), max_size=4))
