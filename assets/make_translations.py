@@ -156,6 +156,7 @@ def sentences() -> tuple[str, ...]:
         "files/*.py",
         "files/measurements/*.py",
         "shade/stray.py",
+        "dye/*.py",
         *EDITS_OF_THE_WINDOW,
     ):
         for path in sorted((ROOT / "chartmaker").glob(pattern)):

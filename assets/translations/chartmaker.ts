@@ -16,6 +16,14 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source> The ratio alone, {0}, would explain that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> The ratio, {0}, explains it in part.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source> and </source>
         <translation type="unfinished"></translation>
     </message>
@@ -1445,6 +1453,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>How sure: a shift above {0} would show.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How sure: {0}; the readings alone would give {1} at most.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>How the chart is seen; each view has the key beside it.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1658,6 +1674,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Load of the bath</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Load {0} comes nearest, {1}: CIEDE2000 {2} away. A first load with {3} g of {4} to 1 g of fibre, {5} times the recipe's, would come to {6}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2597,6 +2617,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The bath was {0} exhausted, load {1} against {2}: the dye is {3}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The bath was {0}: the dye is {1}.{2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The box of skein {0} is in hand</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2605,11 +2633,27 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The colour itself is the same within the readings (what remains is {0}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The colour itself moved {0}, by CIEDE2000 {1} beside strength</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The day of dyeing is known</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The design names the palette, which is opened with it from then on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The dye is as strong within the readings: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The dye is {0}: {1}, as of load {2} against {3}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2750,6 +2794,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Under an incandescent lamp (CIE illuminant A), to eyes used to it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Under the dullness the dye is {0}: about {1} of the reference's.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2934,6 +2982,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Your own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your records differ in: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your records of the two recipes agree.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3477,6 +3533,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>from one measured load of its bath; that a load leaves {0} of the dye to the next is assumed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from {0} measured loads of its bath</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>g of dyestuff to 1 g of dry fibre</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3965,6 +4029,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>no load of bath {0} has a spectrum yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no lot at hand would mend it; dye one with a value {0}, or swap letters in those rounds</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4018,6 +4086,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>not mirrored</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not recorded</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4569,6 +4641,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>the recipe of bath {0} is missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the repeat goes round {0} times, an odd number, so it cannot be doubled</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4606,6 +4682,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>the two halves of round {0} of band {1} differ, so it cannot be halved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the undyed yarn of {0} has no spectrum</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5103,6 +5183,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} is not 'letters | cells' or 'letters | cells | shaping'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is not planned</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
