@@ -153,6 +153,7 @@ def sentences() -> tuple[str, ...]:
     for pattern in (
         "model/*.py",
         "checks/*.py",
+        "knit/fit*.py",
         "files/*.py",
         "files/measurements/*.py",
         "shade/stray.py",

@@ -1,4 +1,4 @@
-"""The commands that work without a display and without Qt: report, print, picture, lots, take, compare."""
+"""The commands that work without a display and without Qt: report, print, picture, lots, take, compare, fit."""
 
 import argparse
 import datetime as dt
@@ -96,6 +96,13 @@ def _add_compare(parser: argparse.ArgumentParser) -> None:
     parser.set_defaults(run=_compare)
 
 
+def _add_fit(parser: argparse.ArgumentParser) -> None:
+    """Tell the stitch counts that the bands allow, the nearest first."""
+    parser.add_argument("design", type=Path, metavar="DESIGN")
+    parser.add_argument("--json", action="store_true", help="for scripts; the names are kept stable")
+    parser.set_defaults(run=_fit)
+
+
 def _add_design(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("design", type=Path, metavar="DESIGN")
     parser.add_argument("--colourway", metavar="NAME", help="instead of the design's first")
@@ -108,6 +115,7 @@ _COMMANDS: dict[str, Callable[[argparse.ArgumentParser], None]] = {
     "lots": _add_lots,
     "take": _add_take,
     "compare": _add_compare,
+    "fit": _add_fit,
 }
 
 
@@ -193,6 +201,17 @@ def _compare(chosen: argparse.Namespace) -> int:
         print(json.dumps(comparison_as_json(comparison), ensure_ascii=False, indent=2, allow_nan=False))
     else:
         print(printable_lines(comparison_as_text(comparison)))
+    return DONE
+
+
+def _fit(chosen: argparse.Namespace) -> int:
+    from chartmaker.report.fit import fit_as_json, fit_as_text
+
+    design = read_design(chosen.design)
+    if chosen.json:
+        print(json.dumps(fit_as_json(design), ensure_ascii=False, indent=2, allow_nan=False))
+    else:
+        print(printable_lines(fit_as_text(design)))
     return DONE
 
 

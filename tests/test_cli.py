@@ -4,6 +4,7 @@ import json
 import os
 import subprocess
 import sys
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -72,6 +73,8 @@ def test_another_colourway_can_be_chosen_and_a_wrong_one_is_told(
     "words",
     [
         ["report"],
+        ["fit"],
+        ["fit", "x.hat.toml", "--ease", "3"],
         ["report", "x.hat.toml", "--colour"],
         ["print", "x.hat.toml"],
         ["print", "x.hat.toml", "-o", "x.pdf", "--paper", "b5"],
@@ -88,11 +91,40 @@ def test_a_wrong_call_ends_with_2(words: list[str], capsys: pytest.CaptureFixtur
     assert "usage" in capsys.readouterr().err
 
 
-@pytest.mark.parametrize("later", ["fit"])
-def test_what_is_not_built_yet_is_no_command(later: str, capsys: pytest.CaptureFixture[str]) -> None:
-    assert later not in COMMANDS
-    assert main([later, "a", "b"]) == 2
-    assert "is no command" in capsys.readouterr().err
+def test_a_word_that_is_no_command_gets_the_commands(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["knit", "a", "b"]) == 2
+    told = capsys.readouterr().err
+    assert "is no command" in told
+    assert ", ".join(COMMANDS) in told
+
+
+def test_fit_gives_the_counts_nearest_first_and_names_no_band_twice(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """The figures are 56 cm less 6 % at 30 to 10 cm, by hand: 157.92 stitches; 144 are 48 cm, 14.3 % under the head."""
+    design = chart("A | ....", "A | ........", "A | ....", times=[36, 18, 36], gauge=(30, 32))
+    bands = [replace(band, name=name) for band, name in zip(design.bands, ("rib", "waves", "rib"), strict=True)]
+    path = saved(replace(design, bands=tuple(bands)), tmp_path / "a.hat.toml")
+    assert main(["fit", str(path), "--json"]) == 0
+    told = json.loads(capsys.readouterr().out)
+    assert (told["format"], told["version"]) == ("chartmaker-fit", 1)
+    assert told["target_stitches"] == pytest.approx(157.92)
+    assert [one["stitches"] for one in told["candidates"]] == [160, 152, 168, 144, 176, 136, 184]
+    (now,) = [one for one in told["candidates"] if one["is_current"]]
+    assert (now["circumference_cm"], round(now["ease_percent"], 1)) == (48.0, -14.3)
+    assert now["times"] == {"rib": 36, "waves": 18, "rib 2": 36}
+    assert main(["fit", str(path)]) == 0
+    assert "as the design is now" in capsys.readouterr().out
+
+
+def test_fit_tells_what_would_help_where_no_count_is_near(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = saved(chart("A | .", "A B | " + "x" * 39 + ".", times=[160, 4]), tmp_path / "a.hat.toml")
+    assert main(["fit", str(path), "--json"]) == 0
+    told = json.loads(capsys.readouterr().out)
+    assert not told["is_near_enough"]
+    assert {one["kind"] for one in told["helps"]} >= {"repeat", "plain-round"}
+    assert main(["fit", str(path)]) == 0
+    assert told["helps"][0]["text"] in capsys.readouterr().out
 
 
 @pytest.mark.parametrize("path", sorted(BROKEN_SAMPLES.iterdir()), ids=lambda path: path.name)
@@ -108,7 +140,7 @@ def test_a_broken_file_of_every_kind_gets_its_sentence_and_status_2(
     assert "Traceback" not in told.err
 
 
-@pytest.mark.parametrize("command", ["report", "lots"])
+@pytest.mark.parametrize("command", ["report", "lots", "fit"])
 @pytest.mark.parametrize("what", ["absent.toml", "."])
 def test_a_file_that_is_not_there_gets_one_sentence(
     command: str, what: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]

@@ -4,22 +4,17 @@ from collections.abc import Iterator
 
 from chartmaker.checks.facts import Facts
 from chartmaker.checks.finding import Finding, Place
+from chartmaker.knit.fit import FITS, TIGHTEST_CM, TOO_TIGHT, fit, verdict
 
 NAME = "circumference"
-TOLERANCE_CM = 1.5
-"""How far the cast-on edge may be from what was asked: common practice, no source."""
-TIGHTEST_CM = 10.0
-"""How much smaller than the head a stranded hat may be and still go on (The Knitter, 2019)."""
 
 
 def check(facts: Facts) -> Iterator[Finding]:
     """Report a cast-on edge too far from the wanted circumference, or too tight to go on at all."""
     hat = facts.design.hat
-    off = facts.circumference_cm - hat.wanted_cm
-    too_tight = hat.head_cm - facts.circumference_cm > TIGHTEST_CM
-    if abs(off) <= TOLERANCE_CM and not too_tight:
+    judged = verdict(facts.circumference_cm, hat)
+    if judged == FITS:
         return
-    wanted = hat.wanted_cm / facts.design.gauge.stitch_width_cm
     yield Finding(
         check=NAME,
         severity="warn",
@@ -28,7 +23,25 @@ def check(facts: Facts) -> Iterator[Finding]:
             f"{facts.cast_on_stitches} stitches are {facts.circumference_cm:.1f} cm round; "
             f"a head of {hat.head_cm:g} cm "
             f"with {hat.ease_percent:g} % ease asks for {hat.wanted_cm:.1f} cm"
-            + (f", and more than {TIGHTEST_CM:g} cm under the head will not go on" if too_tight else "")
+            + (f", and more than {TIGHTEST_CM:g} cm under the head will not go on" if judged == TOO_TIGHT else "")
         ),
-        remedy=f"cast on about {wanted:.0f} stitches, or change the gauge or the ease",
+        remedy=_remedy(facts),
+    )
+
+
+def _remedy(facts: Facts) -> str:
+    found = fit(facts.design, most=1)
+    if not found.candidates:
+        return (
+            f"about {found.target_stitches:.0f} stitches are asked for, but the bands allow no count: mend them first"
+        )
+    nearest = found.candidates[0]
+    if nearest.stitches == facts.cast_on_stitches:
+        return (
+            f"no count that every band allows is nearer to {found.target_stitches:.0f} stitches: "
+            "change a repeat, the gauge or the ease"
+        )
+    return (
+        f"cast on {nearest.stitches} stitches, {nearest.circumference_cm:.1f} cm round, "
+        "the nearest that every band allows, or change the gauge or the ease"
     )

@@ -93,6 +93,16 @@ def test_ten_centimetres_under_the_head_is_too_tight_even_if_asked_for() -> None
     assert found(chart("A | ....", times=33, gauge=(28, 32), hat=Hat(ease_percent=-16)), "circumference") == []
 
 
+def test_a_hat_that_is_off_is_told_the_count_that_every_band_allows() -> None:
+    """56 cm less 6 % at 28 to 10 cm are 147.4 stitches; of the multiples of 24, 144 is nearest."""
+    (finding,) = found(chart("A | ....", "A | ........................", times=[30, 5]), "circumference")
+    assert finding.remedy.startswith("cast on 144 stitches, 51.4 cm round")
+    (finding,) = found(chart("A | " + "." * 100, times=1), "circumference")
+    assert finding.remedy.startswith("no count that every band allows is nearer to 147 stitches")
+    (finding,) = found(chart("A | ....", "A | . | +", times=[30, 5]), "circumference")
+    assert "the bands allow no count" in finding.remedy
+
+
 @pytest.mark.parametrize("head_cm", [33.88, 50.74, 53.2, 56.0, 59.7])
 def test_heads_of_the_published_tables_can_be_fitted(head_cm: float) -> None:
     """WHO 2007, girls at birth and boys at five years; ANSUR II, women's 5th, 50th and 95th percentile."""

@@ -1,0 +1,290 @@
+"""What would help where no stitch count that the bands allow is near enough: edits, each told in a sentence.
+
+Three ways: the repeats that hinder drawn in fewer stitches, a spacer stitch in them, or a plain round between two bands
+that changes the count. Each edit makes the whole hat meet at a count near enough to what was asked.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from math import gcd, lcm
+
+from chartmaker.knit.fit import (
+    Candidate,
+    Counts,
+    Foot,
+    allowed,
+    bands_for,
+    circumference_cm,
+    feet_of,
+    is_near,
+    judged,
+    shares_of,
+    target_of,
+)
+from chartmaker.model.band import Band
+from chartmaker.model.counts import rounds_not_meeting
+from chartmaker.model.design import Design
+from chartmaker.model.edits import ReplaceBands, with_bands
+from chartmaker.model.repeat_edits import change_repeat
+from chartmaker.model.round import Round
+from chartmaker.model.stitches import Shaping
+
+REPEAT, SPACER, PLAIN_ROUND = "repeat", "spacer", "plain-round"
+MOST_OF_A_KIND = 2
+"""Helps of one kind that are given, the smallest changes first."""
+MOST_SPACERS = 3
+"""Stitches that a repeat is widened or narrowed by: a motif stands apart by as much and still reads as one pattern."""
+MOST_CHANGE = 0.1
+"""The share of its stitches that one round may gain or lose: common practice, no source."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Help:
+    """One thing to do, and the stitch count that it makes possible."""
+
+    kind: str
+    """One of repeat, spacer, plain-round."""
+    text: str
+    """What to do and what comes of it, as a sentence."""
+    candidate: Candidate
+    edit: ReplaceBands
+    """Does it, and gives every band its times for the new count."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Trial:
+    """A change of repeats: of which bands, and how."""
+
+    members: tuple[int, ...]
+    change: int
+    """Stitches that are added; 0 for folding."""
+
+
+def helps(design: Design) -> tuple[Help, ...]:
+    """Find what lets a count be near enough, the smallest changes of each kind first."""
+    feet = feet_of(design.bands)
+    trials = [trial for members in hindering(feet) for trial in _trials(design.bands, members)]
+    found: list[Help] = []
+    for kind, wanted in (
+        (REPEAT, [trial for trial in trials if trial.change <= 0]),
+        (SPACER, [trial for trial in trials if trial.change > 0]),
+    ):
+        made = (_helped(design, feet, kind, trial) for trial in sorted(wanted, key=lambda one: abs(one.change)))
+        found += _first(made)
+    return (*found, *_first(_plain_rounds(design, feet)))
+
+
+def hindering(feet: Sequence[Foot]) -> list[tuple[int, ...]]:
+    """Give the bands, by index, whose repeat keeps counts away that the others would allow; those alike together."""
+    shares = shares_of(feet)
+    step = lcm(*(share.denominator for share in shares)) if shares else 0
+    groups: dict[int, list[int]] = {}
+    for index, foot in enumerate(feet):
+        groups.setdefault(foot.eaten, []).append(index)
+    found = []
+    for members in groups.values():
+        others = [share.denominator for index, share in enumerate(shares) if index not in members]
+        if shares and lcm(*others) < step:
+            found.append(tuple(members))
+    return found
+
+
+def _first(made: Iterator[Help | None]) -> list[Help]:
+    kept: list[Help] = []
+    for one in made:
+        if one is not None:
+            kept.append(one)
+        if len(kept) == MOST_OF_A_KIND:
+            break
+    return kept
+
+
+def _trials(bands: Sequence[Band], members: tuple[int, ...]) -> Iterator[_Trial]:
+    texture = lcm(*(len(bands[index].texture) or 1 for index in members))
+    copied = tuple(index for index in members if copies_in(bands[index]) > 1)
+    if copied:
+        yield _Trial(copied, 0)
+    for change in sorted({*range(1, MOST_SPACERS + 1), texture}):
+        if change % texture == 0:
+            yield _Trial(members, change)
+            yield _Trial(members, -change)
+
+
+def _helped(design: Design, feet: Sequence[Foot], kind: str, trial: _Trial) -> Help | None:
+    """Make the help of a trial; None where it does not help."""
+    if trial.change:
+        # Most trials come to nothing; those are known by their feet, before any round is made.
+        count = _nearest(allowed(_changed_feet(feet, trial)), design)
+        if count is None:
+            return None
+    try:
+        bands = _changed_bands(design, trial)
+        count = _nearest(allowed(feet_of(bands)), design)
+        edit = count and with_bands(design, bands_for(bands, count), _edit_text(trial))
+    except ValueError:
+        return None
+    if not count or not edit or not rounds_not_meeting(edit.applied_to(design)) <= rounds_not_meeting(design):
+        return None
+    candidate = judged(count, design, times=tuple(band.times for band in edit.after))
+    text = f"{_what(design, bands, trial)}: {_comes_of(candidate)}"
+    return Help(kind=kind, text=text, candidate=candidate, edit=edit)
+
+
+def _nearest(counts: Counts, design: Design) -> int | None:
+    """Give the count nearest to the target; None where that is not near enough."""
+    target = target_of(design)
+    if not counts.step:
+        return None
+    below = int(target // counts.step) * counts.step
+    near = [count for count in (below, below + counts.step) if count in counts.all and is_near(count, design)]
+    return min(near, key=lambda count: abs(count - target), default=None)
+
+
+def _changed_feet(feet: Sequence[Foot], trial: _Trial) -> list[Foot]:
+    change = trial.change
+    return [
+        Foot(max(foot.eaten + change, 0), max(foot.left + change, 1), max(foot.widest + change, 1))
+        if index in trial.members
+        else foot
+        for index, foot in enumerate(feet)
+    ]
+
+
+def _changed_bands(design: Design, trial: _Trial) -> tuple[Band, ...]:
+    """Give the bands with their repeats changed, each going round once; ValueError where that cannot be."""
+    once = replace(design, bands=tuple(replace(band, times=1) for band in design.bands))
+    bands = list(once.bands)
+    for index in trial.members:
+        if not trial.change:
+            bands[index] = _folded(bands[index])
+        elif edit := change_repeat(once, band=index, by=trial.change, side="left"):
+            bands[index] = edit.after[index]
+    return tuple(bands)
+
+
+def copies_in(band: Band) -> int:
+    """Tell how often the same drawing stands side by side in a band's repeat."""
+    texture = len(band.texture) or 1
+    whole = gcd(*(len(line) for line in band.rounds))
+    for copies in range(whole, 1, -1):
+        if whole % copies or whole // copies % texture:
+            continue
+        if all(_is_copied(line, copies) for line in band.rounds):
+            return copies
+    return 1
+
+
+def _is_copied(line: Round, copies: int) -> bool:
+    width = len(line) // copies
+    return line.cells == line.cells[:width] * copies and line.shaping == line.shaping[:width] * copies
+
+
+def _folded(band: Band) -> Band:
+    copies = copies_in(band)
+    rounds = tuple(
+        replace(line, cells=line.cells[: len(line) // copies], shaping=line.shaping[: len(line) // copies])
+        for line in band.rounds
+    )
+    return replace(band, rounds=rounds)
+
+
+def _plain_rounds(design: Design, feet: Sequence[Foot]) -> Iterator[Help]:
+    """Make the helps that put a round between two bands, the one that changes fewest stitches first.
+
+    Each stands as high as it can, so that as much of the hat as may be has the count that fits.
+    """
+    near: list[tuple[int, int, float, int, int]] = []
+    target = target_of(design)
+    shares = shares_of(feet)
+    for place in range(1, len(shares)):
+        upper = allowed(feet[place:])
+        leaves = shares[place - 1] * feet[place - 1].left
+        for cast_on in allowed(feet[:place]).all:
+            below = int(cast_on * leaves)
+            above = _nearest_to(upper, below)
+            if is_near(cast_on, design) and above and 0 < abs(above - below) <= MOST_CHANGE * below:
+                near.append((abs(above - below), -place, abs(cast_on - target), cast_on, above))
+    told: set[tuple[int, int]] = set()
+    for change, lowered, _, cast_on, above in sorted(near):
+        if (cast_on, change) not in told:
+            told.add((cast_on, change))
+            yield from _with_plain_round(design, -lowered, cast_on, above)
+
+
+def _nearest_to(counts: Counts, below: int) -> int:
+    """Give the count nearest to what stands below, 0 where there is none."""
+    if not counts.step:
+        return 0
+    under = below // counts.step * counts.step
+    near = [count for count in (under, under + counts.step) if count in counts.all]
+    return min(near, key=lambda count: abs(count - below), default=0)
+
+
+def _with_plain_round(design: Design, place: int, cast_on: int, above: int) -> Iterator[Help]:
+    lower = bands_for(design.bands[:place], cast_on)
+    below = lower[-1].stitches(len(lower[-1].rounds) - 1)
+    change = changing_band(below=below, above=above, letter=lower[-1].rounds[-1].letters[0])
+    shares = shares_of(feet_of(design.bands)[place:])
+    upper = tuple(
+        replace(band, times=int(above * share)) for band, share in zip(design.bands[place:], shares, strict=True)
+    )
+    try:
+        edit = with_bands(design, (*lower, change, *upper), "Put in a round that changes the count")
+    except ValueError:
+        return
+    if edit:
+        candidate = judged(cast_on, design, times=tuple(band.times for band in edit.after))
+        verb = "makes" if above > below else "takes away"
+        text = (
+            f"put a plain round that {verb} {abs(above - below)} stitches, evenly, above {_name(design, place - 1)}, "
+            f"so that {_name(design, place)} has {above}, {circumference_cm(above, design.gauge):.1f} cm: "
+            f"{_comes_of(candidate)}"
+        )
+        yield Help(kind=PLAIN_ROUND, text=text, candidate=candidate, edit=edit)
+
+
+def changing_band(*, below: int, above: int, letter: str) -> Band:
+    """Make a band of one round that eats `below` stitches and has `above`, the shaping spread evenly.
+
+    At most every second stitch can be made, or be a decrease.
+    """
+    times = gcd(below, above)
+    cells, eaten = above // times, below // times
+    count = abs(cells - eaten)
+    sign = Shaping.MAKE if cells > eaten else Shaping.K2TOG
+    signs = bytes(
+        sign if (stitch + 1) * count // cells > stitch * count // cells else Shaping.PLAIN for stitch in range(cells)
+    )
+    name = "increase" if above > below else "decrease"
+    return Band(name=name, times=times, rounds=(Round(letter, bytes(cells), signs),))
+
+
+def _edit_text(trial: _Trial) -> str:
+    if not trial.change:
+        return "Draw the repeat once and fit the hat"
+    return "Put spacer stitches in a repeat" if trial.change > 0 else "Take stitches out of a repeat"
+
+
+def _what(design: Design, bands: Sequence[Band], trial: _Trial) -> str:
+    names = _names(design, trial.members)
+    old = len(design.bands[trial.members[0]].rounds[0])
+    new = len(bands[trial.members[0]].rounds[0])
+    if not trial.change:
+        return f"count the repeat of {names} as {new} instead of {old}, the pattern stays as it is"
+    stitches = f"{abs(trial.change)} stitch{'es' if abs(trial.change) > 1 else ''}"
+    if trial.change > 0:
+        return f"put {stitches} of ground between the repeats of {names}, {new} instead of {old}"
+    return f"draw the repeat of {names} in {new} instead of {old}, {stitches} fewer"
+
+
+def _comes_of(candidate: Candidate) -> str:
+    return f"then {candidate.stitches} can be cast on, {candidate.circumference_cm:.1f} cm round"
+
+
+def _names(design: Design, members: Sequence[int]) -> str:
+    names = list(dict.fromkeys(_name(design, index) for index in members))
+    return " and ".join([", ".join(names[:-1]), names[-1]]) if len(names) > 1 else names[0]
+
+
+def _name(design: Design, index: int) -> str:
+    return design.bands[index].name.strip() or f"band {index + 1}"
