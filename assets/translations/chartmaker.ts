@@ -786,6 +786,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Cast on {0} stitches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Centred double decrease</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2165,6 +2169,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Put in a round that changes the count</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put spacer stitches in a repeat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Re&amp;name the band</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2578,6 +2590,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Take shades from a photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take stitches out of a repeat</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3153,6 +3169,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>about {0} stitches are asked for, but the bands allow no count: mend them first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>alike</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3341,7 +3361,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>cast on about {0} stitches, or change the gauge or the ease</source>
+        <source>cast on {0} stitches, {1} cm round, the nearest that every band allows, or change the gauge or the ease</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3401,6 +3421,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>count the repeat of {0} as {1} instead of {2}, the pattern stays as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>dark</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3414,6 +3438,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>does not divide {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>draw the repeat of {0} in {1} instead of {2}, {3} fewer</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4009,6 +4037,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>no count that every band allows is nearer to {0} stitches: change a repeat, the gauge or the ease</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no file yet</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4258,6 +4290,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>purplish white</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>put a plain round that {0} {1} stitches, evenly, above {2}, so that {3} has {4}, {5} cm: {6}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>put {0} of ground between the repeats of {1}, {2} instead of {3}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4565,6 +4605,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>the bands do not allow {0} stitches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the chosen rounds, {0} to {1}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4698,6 +4742,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>the whole band, {0} to {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>then {0} can be cast on, {1} cm round</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
