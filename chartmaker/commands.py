@@ -22,7 +22,7 @@ from chartmaker.report.as_text import lots_as_text, report_as_text
 
 DONE, STOPPED = 0, 1
 VIEWS = ("shade", "value", "knit", "hat")
-SHEETS = ("chart", "yarn", "contrast", "baths")
+SHEETS = ("chart", "yarn", "contrast", "baths", "rounds")
 PAPERS = ("a4", "letter")
 
 
@@ -55,7 +55,7 @@ def _add_report(parser: argparse.ArgumentParser) -> None:
 
 
 def _add_print(parser: argparse.ArgumentParser) -> None:
-    """Print chart, yarn sheet, contrast sheet and bath cards to a PDF."""
+    """Print chart, yarn sheet, contrast sheet, bath cards and written rounds to a PDF."""
     _add_design(parser)
     parser.add_argument("-o", "--output", type=Path, required=True, metavar="OUT.pdf")
     parser.add_argument("--paper", choices=PAPERS, default="a4")

@@ -78,7 +78,7 @@ def test_another_colourway_can_be_chosen_and_a_wrong_one_is_told(
         ["report", "x.hat.toml", "--colour"],
         ["print", "x.hat.toml"],
         ["print", "x.hat.toml", "-o", "x.pdf", "--paper", "b5"],
-        ["print", "x.hat.toml", "-o", "x.pdf", "--sheets", "chart,rounds"],
+        ["print", "x.hat.toml", "-o", "x.pdf", "--sheets", "chart,words"],
         ["picture", "x.hat.toml", "-o", "x.png", "--width", "9"],
         ["picture", "x.hat.toml", "-o", "x.png", "--width", "1e9"],
         ["picture", "x.hat.toml", "-o", "x.png", "--view", "back"],

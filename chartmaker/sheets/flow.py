@@ -1,7 +1,8 @@
 """Blocks that follow one another down the page, and over to the next where they must."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from itertools import repeat
 
 from chartmaker.sheets.boxes import Box, Style, moved, text_at
 from chartmaker.sheets.ink import QUIET
@@ -90,21 +91,35 @@ def height_of(blocks: Sequence[Block]) -> float:
 
 def flowed(blocks: Sequence[Block], frame: Frame) -> list[tuple[Box, ...]]:
     """Lay blocks down the frame, page after page; each page's boxes in page coordinates."""
-    pages: list[list[Box]] = [[]]
+    return flowed_into(blocks, repeat(frame), most=frame.height)
+
+
+def flowed_into(blocks: Sequence[Block], frames: Iterator[Frame], *, most: float) -> list[tuple[Box, ...]]:
+    """Lay blocks down one frame after another; the boxes of each frame that was begun, in page coordinates.
+
+    Args:
+        blocks: what follows one another.
+        frames: pages or columns, as many as are asked for; one may be shorter than the others.
+        most: height of the tallest frame that comes again and again.
+    """
+    frame = next(frames)
+    filled: list[list[Box]] = [[]]
     y = frame.top
-    for group in _kept_together(blocks, most=frame.height):
-        if y + height_of(group) > frame.bottom and y > frame.top:
-            pages.append([])
+    for group in _kept_together(blocks, most=most):
+        while y + height_of(group) > frame.bottom and (y > frame.top or frame.height < most):
+            frame = next(frames)
+            filled.append([])
             y = frame.top
             if group[0].head is not None:
-                pages[-1].extend(moved(group[0].head.boxes, frame.left, y))
-                y += group[0].head.height
+                filled[-1].extend(moved(group[0].head.boxes, frame.left, y - group[0].head.gap))
+                y += group[0].head.height - group[0].head.gap
+                break
         for block in group:
             if y == frame.top:
                 y -= block.gap if block.boxes else block.height
-            pages[-1].extend(moved(block.boxes, frame.left, y))
+            filled[-1].extend(moved(block.boxes, frame.left, y))
             y += block.height
-    return [tuple(page) for page in pages]
+    return [tuple(boxes) for boxes in filled]
 
 
 def kept(blocks: Sequence[Block]) -> list[Block]:

@@ -12,9 +12,10 @@ from chartmaker.sheets.flow import flowed
 from chartmaker.sheets.furniture import Furniture
 from chartmaker.sheets.key_layout import key_blocks
 from chartmaker.sheets.paper import Frame, Paper
+from chartmaker.sheets.rounds_layout import rounds_pages
 from chartmaker.sheets.yarn_layout import yarn_blocks
 
-SHEET_TITLES = {"chart": "Chart", "yarn": "Yarn", "contrast": "Contrast", "baths": "Baths"}
+SHEET_TITLES = {"chart": "Chart", "yarn": "Yarn", "contrast": "Contrast", "baths": "Baths", "rounds": "Rounds"}
 """The sheets by the word of the command line, in their usual order, with what is printed on them."""
 SHEETS = tuple(SHEET_TITLES)
 
@@ -61,6 +62,8 @@ def _bodies(appraisal: Appraisal, name: str, frame: Frame, *, first_page: int) -
     makers = {"yarn": yarn_blocks, "contrast": contrast_blocks, "baths": bath_blocks}
     if name == "chart":
         bodies = _chart_bodies(appraisal, frame, first_page=first_page)
+    elif name == "rounds":
+        bodies = [_Body(name, boxes) for boxes in rounds_pages(appraisal, frame=frame)]
     else:
         bodies = [_Body(name, boxes) for boxes in flowed(makers[name](appraisal, width=frame.width), frame)]
     return [replace(bodies[0], bookmark=SHEET_TITLES[name]), *bodies[1:]]

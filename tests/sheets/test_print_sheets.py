@@ -125,7 +125,7 @@ def test_the_file_says_what_it_is_and_leads_to_each_sheet():
     assert reader.metadata.title == "Lockside cap"
     assert not reader.metadata.author
     assert reader.trailer["/Root"]["/Lang"] == "en"
-    assert [entry.title for entry in reader.outline] == ["Chart", "Yarn", "Contrast", "Baths"]
+    assert [entry.title for entry in reader.outline] == ["Chart", "Yarn", "Contrast", "Baths", "Rounds"]
 
 
 def test_yarn_figures_read_back_from_the_file():
