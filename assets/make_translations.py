@@ -112,6 +112,8 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
         "entry.keys": lambda: (entry.keys for entry in keys),
         "entry.grade": lambda: iter(grades),
         "bow.pair.grade": lambda: iter(grades),
+        "outcome.grade": lambda: iter(grades),
+        "outcome.grade_of_mean": lambda: iter(grades),
         "finding.severity": lambda: iter(SEVERITIES),
         "one if count == 1 else many": lambda: (w for pair in findings_strip.COUNT_WORDS.values() for w in pair),
         "field.label": lambda: (field.label for field in fields),

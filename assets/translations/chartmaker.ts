@@ -3417,6 +3417,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>contrast</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>copy</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5478,7 +5482,19 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0}; more readings would not change that</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}; no number of readings would make it {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0}; selected: {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}; {1} more of 1 and {2} more of 2 would make it {3}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

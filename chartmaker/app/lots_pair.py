@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from chartmaker.dye.causes import CauseReading, SuspectLine
     from chartmaker.dye.comparison import Strength
     from chartmaker.model.palette import Palette
-    from chartmaker.model.settings import Viewing
+    from chartmaker.model.settings import Limits, Viewing
 
 
 class PairCard(QWidget):
@@ -50,12 +50,13 @@ class PairCard(QWidget):
         self.absorption.toggled.connect(self.curve.show_absorption)
         self._lay_out()
 
-    def show_pair(self, first: LotLine, second: LotLine, palette: Palette, *, viewing: Viewing) -> None:
-        """Show two lots, the reference first."""
+    def show_pair(self, first: LotLine, second: LotLine, palette: Palette, *, viewing: Viewing, limits: Limits) -> None:
+        """Show two lots, the reference first; `limits` are those that the design judges contrast by."""
         self.names.setText(tr("1  {0}\n2  {1}").format(first.lot.name, second.lot.name))
         self.skeins.show_lines((first, second))
         comparison = compare(palette, first.lot, second.lot, viewing)
-        self.figures.show_rows([*difference_rows(first, second), *strength_rows(comparison.strength)])
+        apart = [*difference_rows(first, second), *contrast_rows(first, second, limits)]
+        self.figures.show_rows([*apart, *strength_rows(comparison.strength)])
         self._tell(read_causes(comparison))
         curves = curves_of_two(first, second, comparison.strength)
         self.curve.show_curves(curves)
@@ -123,6 +124,22 @@ def difference_rows(first: LotLine, second: LotLine) -> list[tuple[str, str]]:
         (tr("chroma"), _told(c_2 - c_1, tr("2 is stronger"), tr("2 is duller"))),
         (tr("hue"), f"{'+' if turn > 0 else ''}{number(turn)}°"),
     ]
+
+
+def contrast_rows(first: LotLine, second: LotLine, limits: Limits) -> list[tuple[str, str]]:
+    """Give the grade that the two would have side by side, and how many more readings would settle it."""
+    from chartmaker.shade.settling import settle
+
+    if first.shade is None or second.shade is None:
+        return []
+    outcome = settle(first.shade, second.shade, limits)
+    grade, best = tr(outcome.grade), tr(outcome.grade_of_mean)
+    if outcome.is_settled:
+        return [(tr("contrast"), tr("{0}; more readings would not change that").format(grade))]
+    if outcome.readings is None:
+        return [(tr("contrast"), tr("{0}; no number of readings would make it {1}").format(grade, best))]
+    more = tr("{0}; {1} more of 1 and {2} more of 2 would make it {3}")
+    return [(tr("contrast"), more.format(grade, *outcome.more, best))]
 
 
 def _told(difference: float, more: str, less: str) -> str:

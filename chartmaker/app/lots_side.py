@@ -77,7 +77,8 @@ class LotsSide(QStackedWidget):
             self.card.show_line(picked[0], every, at_hand, viewing=viewing, folder=self._folder())
             self.setCurrentWidget(self._one)
         elif len(picked) == 2:
-            self.pair.show_pair(picked[0], picked[1], at_hand, viewing=viewing)
+            limits = self.document.design.limits
+            self.pair.show_pair(picked[0], picked[1], at_hand, viewing=viewing, limits=limits)
             self.setCurrentWidget(self._two)
         else:
             self.setCurrentWidget(self._nothing)

@@ -17,6 +17,7 @@ from chartmaker.app.lots_model import LOT_TYPE
 from chartmaker.app.lots_skein import skein_pixmap
 from chartmaker.model.palette import Bath, Lot, Mordant, Palette, Yarn
 from chartmaker.model.reading import LabReading, Spectrum
+from chartmaker.shade.settling import settle
 from tests.builders import chart, lot
 
 SHIFT, CTRL = Qt.KeyboardModifier.ShiftModifier, Qt.KeyboardModifier.ControlModifier
@@ -349,6 +350,25 @@ def test_the_comparison_tells_strength_shift_and_cause(page):
     assert "CIEDE2000" in figures["shift"]
     assert "weaker" in pair.reading.text()
     assert "best" in [curve.label for curve in pair.curve.curves]
+
+
+def test_the_pair_says_how_many_more_readings_would_settle_its_contrast(page, window):
+    few = tuple(LabReading(lab=(value, 0, 0)) for value in (49.0, 51.0))
+    pale = tuple(LabReading(lab=(value, 0, 0)) for value in (71.5, 73.5))
+    window.document.take_palette(
+        Palette(lots=(Lot(id="a", name="a", readings=few), Lot(id="b", name="b", readings=pale)))
+    )
+    page.pick("a", "b")
+    words = dict(page.side.pair.figures.rows)["contrast"]
+    shades = [line.shade for line in page.flow.lots.lines if line.lot.id in ("a", "b")]
+    more = settle(*shades, window.document.design.limits).more
+    assert min(more) > 0
+    assert words == f"soft; {more[1]} more of 1 and {more[0]} more of 2 would make it clear"
+    page.pick("b", "a")
+    assert dict(page.side.pair.figures.rows)["contrast"].endswith("would make it clear")
+    window.document.take_palette(PALETTE)
+    page.pick("m1", "weld")
+    assert dict(page.side.pair.figures.rows)["contrast"] == "clear; more readings would not change that"
 
 
 def test_two_lots_without_spectra_are_told_apart_without_a_strength(page, window):
