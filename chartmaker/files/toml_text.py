@@ -33,16 +33,23 @@ def text_of_file(path: Path) -> str:
 
     Raises FileRefused where it is absent, no file, unreadable, empty, too large, or not UTF-8 without a mark.
     """
+    return _decoded(bytes_of_file(path), str(path))
+
+
+def bytes_of_file(path: Path) -> bytes:
+    """Read an ordinary file, of no more than a byte past `MOST_BYTES`.
+
+    Raises FileRefused where it is absent, no file, or unreadable.
+    """
     where = str(path)
     try:
-        data = _bytes_of_file(path)
+        return _bytes_of(path)
     except FileNotFoundError:
         raise refusal("there is no such file", where=where) from None
     except ValueError as problem:  # a path with a zero byte in it
         raise refusal(f"cannot be opened: {problem}", where=where) from None
     except OSError as problem:
         raise refusal(f"cannot be read: {problem.strerror or problem}", where=where) from None
-    return _decoded(data, where)
 
 
 def plain_data(text: str, name: str) -> dict[str, object]:
@@ -51,7 +58,7 @@ def plain_data(text: str, name: str) -> dict[str, object]:
     Raises FileRefused with line and column where the text is not TOML, and where it is too large or nested too deep.
     """
     if len(text) > MOST_BYTES:
-        raise _too_large(name)
+        raise too_large(name)
     _refuse_long_keys(text, name)
     try:
         return tomllib.loads(text)
@@ -63,7 +70,7 @@ def plain_data(text: str, name: str) -> dict[str, object]:
         raise refusal(f"it holds a number that cannot be read: {problem}", where=name) from None
 
 
-def _bytes_of_file(path: Path) -> bytes:
+def _bytes_of(path: Path) -> bytes:
     kind = path.stat().st_mode
     if stat.S_ISDIR(kind):
         raise refusal("this is a folder, not a file", where=str(path))
@@ -75,7 +82,7 @@ def _bytes_of_file(path: Path) -> bytes:
 
 def _decoded(data: bytes, where: str) -> str:
     if len(data) > MOST_BYTES:
-        raise _too_large(where)
+        raise too_large(where)
     if not data.strip():
         raise refusal("the file is empty", where=where)
     for mark, encoding in _MARKS.items():
@@ -88,7 +95,8 @@ def _decoded(data: bytes, where: str) -> str:
         raise refusal(f"line {line} is not UTF-8 text", where=where, now="save it as plain UTF-8") from None
 
 
-def _too_large(where: str) -> FileRefused:
+def too_large(where: str) -> FileRefused:
+    """Make the refusal of a file past the limit."""
     return refusal(f"the file is larger than {MOST_BYTES // 1024**2} MB", where=where)
 
 

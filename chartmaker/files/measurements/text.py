@@ -2,8 +2,8 @@
 
 from dataclasses import dataclass
 
-from chartmaker.files.problems import FileRefused, refusal
-from chartmaker.files.toml_text import MOST_BYTES
+from chartmaker.files.problems import refusal
+from chartmaker.files.toml_text import MOST_BYTES, too_large
 
 LONGEST_LINE = 200_000
 """Characters of a line; no instrument writes as many."""
@@ -44,8 +44,3 @@ def decoded(data: bytes, where: str) -> Decoded:
     if max(map(len, text.split("\n"))) > LONGEST_LINE:
         raise refusal(f"a line has more than {LONGEST_LINE} characters", where=where)
     return Decoded(text, note)
-
-
-def too_large(where: str) -> FileRefused:
-    """Make the refusal of a file past the limit."""
-    return refusal(f"the file is larger than {MOST_BYTES // 1024**2} MB", where=where)
