@@ -11,7 +11,18 @@ from chartmaker.model.band import Band
 from chartmaker.model.bounds import MOST_STITCHES
 from chartmaker.model.design import Colourway, Design
 from chartmaker.model.gauge import Gauge, Swatch
-from chartmaker.model.hat import CAST_ON_METHODS, FINISH_METHODS, SHAPES, TRIM_KINDS, CastOn, Finish, Hat, Trim
+from chartmaker.model.hat import (
+    CAST_ON_METHODS,
+    FINISH_METHODS,
+    FOLD_WAYS,
+    SHAPES,
+    TRIM_KINDS,
+    CastOn,
+    Finish,
+    Fold,
+    Hat,
+    Trim,
+)
 from chartmaker.model.palette import STATES, Assist, Bath, Lot, Mordant, Palette, Planned, Yarn
 from chartmaker.model.reading import SOURCES, LabReading, Reading, ScreenReading, Spectrum, XyzReading
 from chartmaker.model.round import Round
@@ -92,6 +103,8 @@ def hats() -> SearchStrategy[Hat]:
         cast_on=st.builds(CastOn, letters(), st.sampled_from(CAST_ON_METHODS)),
         finish=st.builds(Finish, letters(), st.sampled_from(FINISH_METHODS)),
         trims=st.lists(trims, max_size=3).map(tuple),
+        fold=optional(st.builds(Fold, st.sampled_from(FOLD_WAYS), st.integers(1, 600))),
+        depth_cm=optional(numbers(5, 150)),
     )
 
 

@@ -19,7 +19,7 @@ from chartmaker.model.band import Band
 from chartmaker.model.bounds import MOST_ROUNDS, require_letter, require_text
 from chartmaker.model.design import Colourway, Design
 from chartmaker.model.gauge import Gauge, Swatch
-from chartmaker.model.hat import CastOn, Finish, Hat, Trim
+from chartmaker.model.hat import CastOn, Finish, Fold, Hat, Trim
 from chartmaker.model.palette import Palette
 from chartmaker.model.round import Round
 from chartmaker.model.settings import Allowances, Limits
@@ -85,17 +85,25 @@ def _closed(table: Table, make: Callable[[Table], _T]) -> _T:
 
 
 def _hat(table: Table) -> Hat:
-    fields: dict[str, Any] = table.fields({"shape": text, "head_cm": number, "ease_percent": number})
+    fields: dict[str, Any] = table.fields(
+        {"shape": text, "head_cm": number, "ease_percent": number, "depth_cm": number}
+    )
     if "cast_on" in table:
         fields["cast_on"] = _closed(table.inner("cast_on"), lambda edge: _edge(edge, CastOn()))
     if "finish" in table:
         fields["finish"] = _closed(table.inner("finish"), lambda edge: _edge(edge, Finish()))
+    if "fold" in table:
+        fields["fold"] = _closed(table.inner("fold"), _fold)
     fields["trims"] = tuple(_trim(each) for each in table.tables("trims"))
     return table.build(Hat(), fields)
 
 
 def _edge(table: Table, edge: _E) -> _E:
     return table.build(edge, table.fields({"letter": text, "method": text}))
+
+
+def _fold(table: Table) -> Fold:
+    return table.build(Fold("up", 1), table.fields({"way": text, "rounds": whole}, required=("way", "rounds")))
 
 
 def _trim(table: Table) -> Trim:

@@ -65,8 +65,10 @@ def _hat(hat: Hat) -> Plain:
         "shape": hat.shape,
         "head_cm": float(hat.head_cm),
         "ease_percent": float(hat.ease_percent),
+        **({"depth_cm": float(hat.depth_cm)} if hat.depth_cm is not None else {}),
         "cast_on": asdict(hat.cast_on),
         "finish": asdict(hat.finish),
+        **({"fold": asdict(hat.fold)} if hat.fold else {}),
         "trims": [_trim(trim) for trim in hat.trims],
     }
 
