@@ -28,6 +28,18 @@ class Gauge:
         return 10 / self.rounds_per_10cm
 
 
+def gauge_counted(*, stitches: float, width_cm: float, rounds: float, height_cm: float) -> Gauge:
+    """Give the gauge of a swatch whose stitches were counted over so many cm, and its rounds over so many.
+
+    Raises ValueError where a count or a length is not above 0, or the gauge is outside what is accepted.
+    """
+    require_within("the stitches counted", stitches, 1, 10_000)
+    require_within("the rounds counted", rounds, 1, 10_000)
+    require_within("the width counted over, in cm", width_cm, 0.5, 1000)
+    require_within("the height counted over, in cm", height_cm, 0.5, 1000)
+    return Gauge(stitches_per_10cm=10 * stitches / width_cm, rounds_per_10cm=10 * rounds / height_cm)
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Swatch:
     """A counted piece of plain knitting whose yarn was unravelled and measured, or weighed: one of the two."""

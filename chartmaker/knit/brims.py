@@ -1,0 +1,139 @@
+"""Brims: the kinds that a hat can begin with, and the bands and the fold that each is knitted as."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from chartmaker.model.band import Band
+from chartmaker.model.bounds import require_one_of, require_within
+from chartmaker.model.gauge import Gauge
+from chartmaker.model.hat import Fold
+from chartmaker.model.round import Round
+
+BRIM_KINDS = {
+    "rib-1x1": "rib, 1 × 1",
+    "rib-2x2": "rib, 2 × 2",
+    "two-coloured-1x1": "two-coloured rib, 1 × 1",
+    "two-coloured-2x2": "two-coloured rib, 2 × 2",
+    "hem": "hem, sewn down inside",
+    "rolled": "edge that rolls by itself",
+    "turned-up": "rib, 2 × 2, turned up double",
+}
+"""Each kind with what it is called."""
+REPEATS = {"rib-1x1": 2, "rib-2x2": 4, "two-coloured-1x1": 2, "two-coloured-2x2": 4, "turned-up": 4}
+"""Stitches that a kind repeats over; the others go with any count."""
+FEWEST_ROUNDS = 2
+"""Rounds of the shallowest brim, each side of a fold."""
+
+
+@dataclass(frozen=True, slots=True)
+class Brim:
+    """The kind of a brim, and how deep it is when worn."""
+
+    kind: str = "two-coloured-2x2"
+    """One of `BRIM_KINDS`."""
+    depth_cm: float = 4.0
+    """As worn, so that a folded one is knitted twice as deep; of a rolled edge, the fabric that rolls."""
+
+    def __post_init__(self) -> None:
+        require_one_of("a brim's kind", self.kind, tuple(BRIM_KINDS))
+        require_within("a brim's depth in cm", self.depth_cm, 0.5, 20)
+
+    @property
+    def repeat(self) -> int:
+        """Stitches that the count must be a multiple of."""
+        return REPEATS.get(self.kind, 1)
+
+    @property
+    def is_two_coloured(self) -> bool:
+        """Whether figure stands beside ground in it."""
+        return self.kind.startswith("two-coloured")
+
+
+@dataclass(frozen=True, slots=True)
+class KnittedBrim:
+    """A brim as bands."""
+
+    bands: tuple[Band, ...]
+    fold: Fold | None = None
+
+    @property
+    def worn_rounds(self) -> int:
+        """Rounds from the worn edge up: those that do not lie double."""
+        return sum(len(band.rounds) for band in self.bands) - (self.fold.rounds if self.fold else 0)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Edge:
+    """What every kind is made from."""
+
+    stitches: int
+    rounds: int
+    """As deep as the brim is worn."""
+    letters: str
+    """Ground and figure."""
+
+    def plain(self, name: str, rounds: int, texture: str = "") -> Band:
+        """Give rounds of ground alone; `texture` is the rib's or "p" for a purl ridge."""
+        repeat = max(1, len(texture))
+        return Band(
+            name=name,
+            times=self.stitches // repeat,
+            texture=texture,
+            rounds=(Round(self.letters[0], bytes(repeat)),) * rounds,
+        )
+
+
+def knitted_brim(brim: Brim, *, stitches: int, gauge: Gauge, letters: str = "AB") -> KnittedBrim:
+    """Knit a brim on so many stitches, ground and figure in `letters`.
+
+    Raises ValueError where its repeat does not divide the stitches.
+    """
+    if stitches % brim.repeat:
+        raise ValueError(
+            f"a {BRIM_KINDS[brim.kind]} repeats over {brim.repeat} stitches, which do not divide {stitches}"
+        )
+    rounds = max(FEWEST_ROUNDS, round(brim.depth_cm / gauge.round_height_cm))
+    return _KNITTED[brim.kind](_Edge(stitches=stitches, rounds=rounds, letters=letters))
+
+
+def _rib(edge: _Edge, texture: str) -> KnittedBrim:
+    return KnittedBrim((edge.plain("rib", edge.rounds, texture),))
+
+
+def _two_coloured(edge: _Edge, texture: str) -> KnittedBrim:
+    """Knit ground and purl figure; a plain and a purl round first keep it from curling."""
+    cells = bytes(sign == "p" for sign in texture)
+    line = Round(edge.letters[:2], cells)
+    rib = Band(
+        name="two-coloured rib",
+        times=edge.stitches // len(texture),
+        texture=texture,
+        rounds=(line,) * max(1, edge.rounds - 2),
+    )
+    return KnittedBrim((edge.plain("edge", 1), edge.plain("ridge", 1, "p"), rib))
+
+
+def _hem(edge: _Edge) -> KnittedBrim:
+    """Face it, turn it at a purl ridge, and knit the outside as deep."""
+    facing, ridge = edge.plain("facing", edge.rounds), edge.plain("ridge", 1, "p")
+    outside = edge.plain("hem", edge.rounds - 1)
+    return KnittedBrim((facing, ridge, outside), Fold("in", edge.rounds))
+
+
+def _rolled(edge: _Edge) -> KnittedBrim:
+    return KnittedBrim((edge.plain("rolled edge", edge.rounds),), Fold("roll", edge.rounds))
+
+
+def _turned_up(edge: _Edge) -> KnittedBrim:
+    return KnittedBrim((edge.plain("rib", 2 * edge.rounds, "kkpp"),), Fold("up", edge.rounds))
+
+
+_KNITTED: dict[str, Callable[[_Edge], KnittedBrim]] = {
+    "rib-1x1": lambda edge: _rib(edge, "kp"),
+    "rib-2x2": lambda edge: _rib(edge, "kkpp"),
+    "two-coloured-1x1": lambda edge: _two_coloured(edge, "kp"),
+    "two-coloured-2x2": lambda edge: _two_coloured(edge, "kkpp"),
+    "hem": _hem,
+    "rolled": _rolled,
+    "turned-up": _turned_up,
+}
