@@ -1757,6 +1757,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Measured side drawing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Measurements</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3325,6 +3329,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>body {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brim {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>brown</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3426,6 +3438,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>count the repeat of {0} as {1} instead of {2}, the pattern stays as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>crown {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3638,6 +3654,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>heat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hem inside</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4261,6 +4281,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>plate {0} across</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>predicted</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4302,6 +4326,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>put {0} of ground between the repeats of {1}, {2} instead of {3}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>r {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4378,6 +4406,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>rests on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rolled</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4865,6 +4897,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>turned up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>two Deletes have the id {0}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5025,6 +5061,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>widest {0} round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>without a bath</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5134,6 +5174,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} across</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} and {1} are {2} {3}, but {4} {5}: {6} apart in value for certain, in the place of {7}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5194,6 +5238,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} deep along the fabric</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} g</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5223,6 +5271,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} has {1} readings, more than {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} high</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5298,6 +5350,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} laid flat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} letters over {1} rounds.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5355,6 +5411,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} repeats every {1} stitches, which does not divide {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} round</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
