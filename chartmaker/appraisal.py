@@ -61,7 +61,7 @@ def appraise(design: Design, palette: Palette | None = None) -> Appraisal:
     fabric = lay_out(design)
     floats = find_floats(fabric)
     gauge, limits = design.gauge, design.limits
-    loop = loop_length(gauge, design.swatch, metres_per_100g=design.metres_per_100g)
+    loop = loop_length(design)
     needs = requirements(design, fabric, floats, loop)
     at_hand = design.palette.followed_by(palette)
     letters = tuple(_letter(design, need, at_hand) for need in needs)

@@ -95,7 +95,7 @@ def tam() -> Design:
         palette_file=PALETTE,
         hat=Hat(shape="tam", head_cm=53, ease_percent=-9, cast_on=CastOn("B"), finish=Finish("B")),
         gauge=Gauge(stitches_per_10cm=30, rounds_per_10cm=32),
-        swatch=Swatch(stitches=1200, metres=17.9),
+        swatches=(Swatch(stitches=1200, metres=17.9),),
         colourways=colourways,
         bands=bands,
         palette=_copies(colourways),

@@ -83,10 +83,18 @@ def gauges() -> SearchStrategy[Gauge]:
     return st.builds(Gauge, stitches_per_10cm=numbers(5, 100), rounds_per_10cm=numbers(5, 100))
 
 
-def swatches() -> SearchStrategy[Swatch]:
-    stitches = st.integers(1, 1_000_000)
-    amount = numbers(0.001, 100_000)
-    return st.builds(Swatch, stitches=stitches, metres=amount) | st.builds(Swatch, stitches=stitches, grams=amount)
+@composite
+def swatches(draw: DrawFn) -> Swatch:
+    """A swatch told in any of the three ways, plain or stranded."""
+    stitches, amount = draw(st.integers(1, 1_000_000)), draw(numbers(0.001, 100_000))
+    ways: list[dict[str, float]] = [{"metres": amount}, {"grams": amount}]
+    ways.append({"ball_before_g": amount, "ball_after_g": amount * draw(numbers(0, 0.99))})
+    return Swatch(
+        stitches=stitches,
+        passed=draw(st.integers(0, stitches)),
+        metres_per_100g=draw(optional(numbers(10, 5000))),
+        **draw(st.sampled_from(ways)),
+    )
 
 
 def viewings() -> SearchStrategy[Viewing]:
@@ -226,7 +234,7 @@ def designs(draw: DrawFn, *, shaped: bool = True, even: bool = False) -> Design:
         hat=draw(hats()),
         gauge=draw(gauges()),
         metres_per_100g=draw(numbers(10, 5000)),
-        swatch=draw(optional(swatches())),
+        swatches=tuple(draw(st.lists(swatches(), max_size=3))),
         allowances=draw(allowances()),
         limits=draw(limits()),
         viewing=draw(viewings()),

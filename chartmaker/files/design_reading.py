@@ -16,7 +16,7 @@ from chartmaker.files.toml_text import plain_data, text_of_file
 from chartmaker.files.values import number, text, whole
 from chartmaker.files.versions import brought_up
 from chartmaker.model.band import Band
-from chartmaker.model.bounds import MOST_ROUNDS, require_letter, require_text
+from chartmaker.model.bounds import MOST_ROUNDS, MOST_SWATCHES, require_letter, require_text
 from chartmaker.model.design import Colourway, Design
 from chartmaker.model.gauge import Gauge, Swatch
 from chartmaker.model.hat import CastOn, Finish, Fold, Hat, Trim
@@ -62,6 +62,7 @@ def _design(table: Table) -> Design:
     for key, make in _SECTIONS.items():
         if key in table:
             fields[key] = _closed(table.inner(key), make)
+    fields["swatches"] = _swatches(table)
     fields |= _closed(table.inner("yarn"), lambda yarn: yarn.fields({"metres_per_100g": number}))
     fields["palette"] = palette_contents(table)
     fields["colourways"] = _colourways(table, fields["palette"])
@@ -123,12 +124,32 @@ def _gauge(table: Table) -> Gauge:
     return table.build(Gauge(), table.fields({"stitches_per_10cm": number, "rounds_per_10cm": number}))
 
 
+def _swatches(table: Table) -> tuple[Swatch, ...]:
+    """Read a lone `[swatch]`, several `[[swatches]]`, or both."""
+    alone = (_closed(table.inner("swatch"), _swatch),) if "swatch" in table else ()
+    return (*alone, *(_closed(each, _swatch) for each in table.tables("swatches", most=MOST_SWATCHES)))
+
+
+_WAYS = {
+    "metres": Swatch(stitches=1000, metres=15.0),
+    "grams": Swatch(stitches=1000, grams=40.0),
+    "ball_before_g": Swatch(stitches=1000, ball_before_g=100.0, ball_after_g=60.0),
+}
+"""By the key that tells a swatch's yarn, what it is built on while its own fields are read."""
+
+
 def _swatch(table: Table) -> Swatch:
-    fields = table.fields({"stitches": whole, "metres": number, "grams": number}, required=("stitches",))
-    if "metres" not in table and "grams" not in table:
-        table.complain("", "a swatch gives either metres or grams, one of the two")
-    weighed = "grams" in table and "metres" not in table
-    return table.build(Swatch(stitches=1000, grams=40.0) if weighed else Swatch(stitches=1000, metres=15.0), fields)
+    readers = {"stitches": whole, "passed": whole, "metres_per_100g": number}
+    fields = table.fields(readers, required=("stitches",))
+    told = [way for way in _WAYS if way in table]
+    if "ball_before_g" in told or "ball_after_g" in table:
+        fields |= table.fields(
+            {"ball_before_g": number, "ball_after_g": number}, required=("ball_before_g", "ball_after_g")
+        )
+    fields |= table.fields({"metres": number, "grams": number})
+    if not told and "ball_after_g" not in table:
+        table.complain("", "a swatch gives metres, grams, or the ball before and after: one of the three")
+    return table.build(_WAYS[told[0] if told else "metres"], fields)
 
 
 def _allowances(table: Table) -> Allowances:
@@ -143,7 +164,6 @@ def _limits(table: Table) -> Limits:
 _SECTIONS: dict[str, Callable[[Table], object]] = {
     "hat": _hat,
     "gauge": _gauge,
-    "swatch": _swatch,
     "allowances": _allowances,
     "limits": _limits,
     "viewing": viewing_of,

@@ -39,7 +39,7 @@ def design_to_text(design: Design) -> str:
         "hat": _hat(design.hat),
         "gauge": _gauge(design.gauge),
         "yarn": {"metres_per_100g": float(design.metres_per_100g)},
-        **({"swatch": _swatch(design.swatch)} if design.swatch else {}),
+        **_swatches(design.swatches),
         "allowances": _allowances(design.allowances),
         "limits": _limits(design.limits),
         "viewing": viewing_data(design.viewing),
@@ -81,10 +81,19 @@ def _gauge(gauge: Gauge) -> Plain:
     return {"stitches_per_10cm": float(gauge.stitches_per_10cm), "rounds_per_10cm": float(gauge.rounds_per_10cm)}
 
 
+def _swatches(swatches: tuple[Swatch, ...]) -> Plain:
+    """Write one as a table by itself, as the format began, and several as an array."""
+    if len(swatches) == 1:
+        return {"swatch": _swatch(swatches[0])}
+    return {"swatches": [_swatch(each) for each in swatches]} if swatches else {}
+
+
 def _swatch(swatch: Swatch) -> Plain:
-    if swatch.metres is not None:
-        return {"stitches": swatch.stitches, "metres": float(swatch.metres)}
-    return {"stitches": swatch.stitches, "grams": float(swatch.grams or 0)}
+    numbers = {name: getattr(swatch, name) for name in ("metres", "grams", "ball_before_g", "ball_after_g")}
+    passed = {"passed": swatch.passed} if swatch.passed else {}
+    grist = {"metres_per_100g": float(swatch.metres_per_100g)} if swatch.metres_per_100g is not None else {}
+    told = {name: float(value) for name, value in numbers.items() if value is not None}
+    return {"stitches": swatch.stitches, **told, **passed, **grist}
 
 
 def _allowances(allowances: Allowances) -> Plain:

@@ -1,4 +1,4 @@
-"""Yarn that is in no stitch: cast-on, finish, tails, strands carried up between rounds, pompoms and tassels."""
+"""Yarn that is in no stitch: cast-on, sewn hem, finish, tails, strands carried up, pompoms and tassels."""
 
 import math
 from dataclasses import dataclass
@@ -24,6 +24,8 @@ POMPOM_M, POMPOM_CM = 9.144, 7.62
 """60 wraps of a 3 in card, for a pompom 3 in across (American Thread Co. booklet; wraps × 2 × 3 in, derived)."""
 TASSEL_WRAPS = 20
 """Wraps of a card as long as the tassel (the same booklet: 3.05 m for 3 in)."""
+HEM_PER_WIDTH = 3.0
+"""Yarn that sews a hem down, to its width, whip stitched: common practice, no source."""
 TRIM_ERROR_PERCENT = 25.0
 """Fullness is a matter of taste: common practice, no source."""
 
@@ -40,7 +42,7 @@ class Extra:
 
 def extras(design: Design, fabric: Fabric, *, loop_cm: Interval) -> tuple[Extra, ...]:
     """List everything beyond stitches and floats, letter by letter."""
-    edges = (_cast_on(design, fabric, loop_cm), _finish(design, fabric))
+    edges = (_cast_on(design, fabric, loop_cm), *_hem(design, fabric), _finish(design, fabric))
     trims = tuple(_trim(trim) for trim in design.hat.trims)
     return (*edges, *_strands(design, fabric), *trims)
 
@@ -93,6 +95,15 @@ def _cast_on(design: Design, fabric: Fabric, loop_cm: Interval) -> Extra:
     else:
         cm = loops * (KNITTED_LOOPS if edge.method == "knitted" else 1.0)
     return Extra(edge.letter, f"{edge.method} cast-on", Interval.about(cm, percent=CAST_ON_ERROR_PERCENT))
+
+
+def _hem(design: Design, fabric: Fabric) -> list[Extra]:
+    """Give the yarn that sews a folded hem to the round behind which it lies."""
+    fold, edge = design.hat.fold, design.hat.cast_on
+    if fold is None or fold.way != "in":
+        return []
+    around = fabric.counts[0] * design.gauge.stitch_width_cm
+    return [Extra(edge.letter, "hem sewn down", Interval.about(HEM_PER_WIDTH * around, percent=CAST_ON_ERROR_PERCENT))]
 
 
 def _finish(design: Design, fabric: Fabric) -> Extra:

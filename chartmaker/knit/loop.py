@@ -1,9 +1,12 @@
 """Loop length: how much yarn one stitch takes."""
 
+import contextlib
 import math
+import statistics
 from dataclasses import dataclass
 
 from chartmaker.knit.interval import Interval
+from chartmaker.model.design import Design
 from chartmaker.model.gauge import Gauge, Swatch
 
 KS_DRY_RELAXED = 19.0
@@ -14,6 +17,8 @@ KS_FULLY_RELAXED = 23.1
 """Plain knit, fully relaxed: Kc 5.5 × Kw 4.2 (data of GATE TF 2015, question 54)."""
 SWATCH_ERROR_PERCENT = 5.0
 """How far one swatch may be off, from its counting, its stretching and the scale: common practice, no source."""
+T_95_OF_MANY = 1.645
+"""0.95 quantile of the normal distribution (NIST/SEMATECH e-Handbook, table 1.3.6.7.2, the last row)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,6 +28,25 @@ class LoopLength:
     cm: Interval
     source: str
     """Either "swatch" or "gauge"."""
+    swatches: tuple[float, ...] = ()
+    """What each swatch gives by itself, in cm."""
+    deviation_cm: float | None = None
+    """Standard deviation of the swatches; None for fewer than two."""
+
+    @property
+    def why(self) -> str:
+        """What the width of the interval rests on, as a sentence."""
+        if self.source == "gauge":
+            return (
+                "There is no swatch: this is Munden's relation for plain machine-knit wool, from dry relaxed to fully "
+                "relaxed, since nobody can say beforehand how far your fabric will relax."
+            )
+        if self.deviation_cm is None:
+            return f"One swatch: taken as right to {SWATCH_ERROR_PERCENT:g} %, for its counting and weighing."
+        return (
+            f"{len(self.swatches)} swatches, which scatter by {self.deviation_cm:.3f} cm: the mean, and what it may be "
+            "off by."
+        )
 
 
 def munden_loop_cm(stitches_per_cm2: float, ks: float) -> float:
@@ -37,15 +61,48 @@ def loop_from_gauge(gauge: Gauge) -> LoopLength:
     return LoopLength(Interval(*(munden_loop_cm(density, ks) for ks in states)), "gauge")
 
 
-def loop_from_swatch(swatch: Swatch, *, metres_per_100g: float) -> LoopLength:
-    """Work the loop length out from a swatch; one that was weighed needs the yarn's grist."""
-    metres = swatch.metres if swatch.metres is not None else (swatch.grams or 0.0) * metres_per_100g / 100
-    return LoopLength(Interval.about(100 * metres / swatch.stitches, percent=SWATCH_ERROR_PERCENT), "swatch")
+def swatch_loop_cm(swatch: Swatch, design: Design) -> float:
+    """Work the loop length out from one swatch: its yarn less its floats, over its stitches.
+
+    Floats take a stitch width, and the design's slack, for each stitch that they pass. Raises ValueError where they
+    would take all the yarn.
+    """
+    grist = swatch.metres_per_100g or design.metres_per_100g
+    metres = swatch.metres if swatch.metres is not None else (swatch.weight_g or 0.0) * grist / 100
+    slack = 1 + design.allowances.float_slack_percent / 100
+    floats_cm = swatch.passed * design.gauge.stitch_width_cm * slack
+    if floats_cm >= 100 * metres:
+        raise ValueError(
+            f"the swatch has {metres:.2f} m of yarn, and its floats alone would take {floats_cm / 100:.2f} m"
+        )
+    return (100 * metres - floats_cm) / swatch.stitches
 
 
-def loop_length(gauge: Gauge, swatch: Swatch | None, *, metres_per_100g: float) -> LoopLength:
-    """Give the loop length: from the swatch when there is one, else from gauge."""
-    return loop_from_swatch(swatch, metres_per_100g=metres_per_100g) if swatch else loop_from_gauge(gauge)
+def loop_from_swatches(design: Design) -> LoopLength:
+    """Take the mean of the swatches that can be used; raises ValueError where none can.
+
+    One is right to `SWATCH_ERROR_PERCENT`. The mean of several errs by its standard error, at 95 % on either side by
+    the normal distribution, and never less than a lone swatch's error over √n: two that agree by luck prove little.
+    """
+    found = []
+    for swatch in design.swatches:
+        with contextlib.suppress(ValueError):
+            found.append(swatch_loop_cm(swatch, design))
+    if not found:
+        raise ValueError("no swatch can be used")
+    mean = statistics.fmean(found)
+    deviation = statistics.stdev(found) if len(found) > 1 else None
+    error = mean * SWATCH_ERROR_PERCENT / 100 / math.sqrt(len(found))
+    half = max(error, T_95_OF_MANY * (deviation or 0.0) / math.sqrt(len(found)))
+    interval = Interval(max(0.0, mean - half), mean, mean + half)
+    return LoopLength(interval, "swatch", tuple(found), deviation)
+
+
+def loop_length(design: Design) -> LoopLength:
+    """Give the loop length: from the swatches when there are any of use, else from gauge."""
+    with contextlib.suppress(ValueError):
+        return loop_from_swatches(design)
+    return loop_from_gauge(design.gauge)
 
 
 def tex(metres_per_100g: float) -> float:

@@ -6,10 +6,10 @@ import numpy as np
 from numpy.typing import NDArray
 
 from chartmaker.knit.extras import Extra, extras
-from chartmaker.knit.floats import Floats
+from chartmaker.knit.floats import Floats, find_floats
 from chartmaker.knit.interval import NOTHING, Interval
-from chartmaker.knit.layout import Fabric
-from chartmaker.knit.loop import LoopLength
+from chartmaker.knit.layout import Fabric, lay_out
+from chartmaker.knit.loop import LoopLength, loop_length
 from chartmaker.model.bounds import MOST_LETTERS
 from chartmaker.model.design import Design
 
@@ -99,9 +99,20 @@ def grist(design: Design, letter: str) -> float:
     return yarn.metres_per_100g if yarn and yarn.metres_per_100g else design.metres_per_100g
 
 
-def _float_metres(design: Design, passed: NDArray[np.intp]) -> list[Interval]:
-    """Give metres of float by letter: taut at the low end, with slack at the likely, with twice as much at the high."""
+def float_factors(design: Design) -> Interval:
+    """Give metres of float for each stitch passed: taut at the low end, with slack, with twice as much at the high."""
     width_m = design.gauge.stitch_width_cm / 100
     slack = design.allowances.float_slack_percent / 100
-    factors = Interval(1.0, 1 + slack, 1 + 2 * slack)
-    return [factors * (count * width_m) for count in passed.tolist()]
+    return Interval(1.0, 1 + slack, 1 + 2 * slack) * width_m
+
+
+def needs_of(design: Design) -> tuple[Requirement, ...]:
+    """Work out what every letter of a design takes, from the design alone."""
+    fabric = lay_out(design)
+    return requirements(design, fabric, find_floats(fabric), loop_length(design))
+
+
+def _float_metres(design: Design, passed: NDArray[np.intp]) -> list[Interval]:
+    """Give metres of float by letter."""
+    factors = float_factors(design)
+    return [factors * count for count in passed.tolist()]

@@ -12,6 +12,8 @@ MOST_LOTS = 400
 """Lots in a palette."""
 MOST_READINGS = 64
 """Readings of one lot."""
+MOST_SWATCHES = 64
+"""Swatches of one design."""
 LONGEST_TEXT = 20_000
 """Characters in a title, a name or a note."""
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from chartmaker.model.band import Band
 from chartmaker.model.bounds import (
     MOST_ROUNDS,
+    MOST_SWATCHES,
     require_letter,
     require_short,
     require_text,
@@ -63,7 +64,8 @@ class Design:
     gauge: Gauge = Gauge()
     metres_per_100g: float = 460.0
     """Grist of what a letter is knitted with, unless its lot's yarn says otherwise."""
-    swatch: Swatch | None = None
+    swatches: tuple[Swatch, ...] = ()
+    """What the loop length is measured on; without one it is reckoned from gauge."""
     allowances: Allowances = Allowances()
     limits: Limits = Limits()
     viewing: Viewing = Viewing()
@@ -83,6 +85,8 @@ class Design:
         count = sum(len(band.rounds) for band in self.bands)
         if count > MOST_ROUNDS:
             raise ValueError(f"a design has {count} rounds, more than {MOST_ROUNDS}")
+        if len(self.swatches) > MOST_SWATCHES:
+            raise ValueError(f"a design has {len(self.swatches)} swatches, more than {MOST_SWATCHES}")
         known = {lot.id for lot in self.palette.lots}
         for colourway in self.colourways:
             for letter, lot in colourway.lots:

@@ -115,6 +115,24 @@ class ReplaceBands:
         return replace(self, before=self.after, after=self.before)
 
 
+@dataclass(frozen=True, slots=True)
+class Together:
+    """Several edits as one step, each applied to what the one before it gives."""
+
+    edits: tuple[Edit, ...]
+    text: str
+
+    def applied_to(self, design: Design) -> Design:
+        """Give the design with all of them applied, the first first."""
+        for edit in self.edits:
+            design = edit.applied_to(design)
+        return design
+
+    def inverse(self) -> "Together":
+        """Give the edit that takes them back, the last first."""
+        return replace(self, edits=tuple(edit.inverse() for edit in reversed(self.edits)))
+
+
 def paint(design: Design, *, band: int, cells: dict[tuple[int, int], int], text: str) -> ReplaceRounds:
     """Make the edit that gives cells `(round index in the band, stitch index)` these parts.
 

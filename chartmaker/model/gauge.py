@@ -42,17 +42,50 @@ def gauge_counted(*, stitches: float, width_cm: float, rounds: float, height_cm:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Swatch:
-    """A counted piece of plain knitting whose yarn was unravelled and measured, or weighed: one of the two."""
+    """A counted piece of knitting and the yarn that went into it.
+
+    The yarn was unravelled and measured, or the piece was weighed, or the ball before and after it: one of the three.
+    """
 
     stitches: int
     metres: float | None = None
+    """Unravelled, all strands together."""
     grams: float | None = None
+    """The piece on the scale."""
+    ball_before_g: float | None = None
+    ball_after_g: float | None = None
+    """The balls before and after; what they lost is in the piece."""
+    passed: int = 0
+    """Stitches that floats pass behind, strand by strand; 0 for plain knitting. Two letters all along a round: each
+    stitch is passed by the other strand, so as many as there are stitches."""
+    metres_per_100g: float | None = None
+    """Grist of its own yarn, which a weight needs; None where it was the design's."""
 
     def __post_init__(self) -> None:
         require_within("a swatch's stitches", self.stitches, 1, 1_000_000)
-        if (self.metres is None) == (self.grams is None):
-            raise ValueError("a swatch gives either metres or grams, one of the two")
-        if self.metres is not None:
-            require_within("a swatch's metres", self.metres, 0.001, 100_000)
-        if self.grams is not None:
-            require_within("a swatch's grams", self.grams, 0.001, 100_000)
+        require_within("the stitches that a swatch's floats pass", self.passed, 0, 25 * self.stitches)
+        if (self.ball_before_g is None) != (self.ball_after_g is None):
+            raise ValueError("a ball is weighed twice, before the swatch and after it")
+        ways = (self.metres, self.grams, self.ball_before_g)
+        if sum(way is not None for way in ways) != 1:
+            raise ValueError("a swatch gives metres, grams, or the ball before and after: one of the three")
+        if self.ball_before_g is not None and self.ball_after_g is not None:
+            require_within("the ball before, in grams,", self.ball_before_g, 0.001, 100_000)
+            require_within("the ball after, in grams,", self.ball_after_g, 0, 100_000)
+            if self.ball_after_g >= self.ball_before_g:
+                raise ValueError(
+                    f"the ball weighs {self.ball_after_g:g} g after the swatch, "
+                    f"not less than the {self.ball_before_g:g} g before"
+                )
+        for name, value in (("metres", self.metres), ("grams", self.grams)):
+            if value is not None:
+                require_within(f"a swatch's {name}", value, 0.001, 100_000)
+        if self.metres_per_100g is not None:
+            require_within("metres_per_100g", self.metres_per_100g, 10, 5000)
+
+    @property
+    def weight_g(self) -> float | None:
+        """What the piece weighs; None where its yarn was measured."""
+        if self.ball_before_g is not None and self.ball_after_g is not None:
+            return self.ball_before_g - self.ball_after_g
+        return self.grams

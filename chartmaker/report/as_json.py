@@ -11,6 +11,7 @@ from chartmaker.checks.finding import Finding
 from chartmaker.dye.plan import BathPlan, Portion
 from chartmaker.knit.from_afar import ACROSS_ROOM_CM, FarContrast, contrasts_from_afar
 from chartmaker.knit.interval import Interval
+from chartmaker.knit.yarn_by_band import PieceYarn, yarn_by_band
 from chartmaker.model.palette import Palette
 from chartmaker.model.settings import Viewing
 from chartmaker.report.lots import ListedLot, listed
@@ -39,6 +40,7 @@ def report_as_json(appraisal: Appraisal) -> Json:
         "rounds": [_round(line) for line in appraisal.rounds],
         "pairs": [_pair(pair, afar.get(pair.letters)) for pair in appraisal.pairs],
         "letters": [_letter(letter) for letter in appraisal.letters],
+        "yarn_by_band": [_piece(appraisal, piece) for piece in band_yarn(appraisal)],
         "baths": [_bath(plan) for plan in appraisal.baths],
         "findings": [_finding(finding) for finding in appraisal.findings],
     }
@@ -51,6 +53,24 @@ def lots_as_json(palette: Palette, viewing: Viewing) -> Json:
         "version": 1,
         "lots": [_lot(item) for item in listed(palette, viewing)],
         "metameric_pairs": [_metameric(pair) for pair in metameric_pairs(palette.lots, viewing)],
+    }
+
+
+def band_yarn(appraisal: Appraisal) -> tuple[PieceYarn, ...]:
+    """Share the yarn of an appraised hat out over its bands."""
+    return yarn_by_band(appraisal.design, appraisal.fabric, appraisal.floats, appraisal.loop)
+
+
+def _piece(appraisal: Appraisal, piece: PieceYarn) -> Json:
+    return {
+        "band": appraisal.design.bands[piece.piece].name,
+        "band_number": piece.piece + 1,
+        "letter": piece.letter,
+        "stitches": piece.stitches,
+        "stitch_metres": _figure(piece.stitch_m.likely),
+        "float_metres": _figure(piece.float_m.likely),
+        "metres": _interval(piece.metres),
+        "grams": _interval(piece.grams),
     }
 
 

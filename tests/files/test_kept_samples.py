@@ -39,7 +39,7 @@ def test_the_design_of_version_1_opens_with_everything_that_it_says():
     )
     assert design.gauge == Gauge(stitches_per_10cm=30.0, rounds_per_10cm=34.0)
     assert design.metres_per_100g == 420.0
-    assert design.swatch == Swatch(stitches=1200, metres=17.9)
+    assert design.swatches == (Swatch(stitches=1200, metres=17.9),)
     assert design.allowances == Allowances(
         tail_cm=12.0, float_slack_percent=8.0, carry_up_rounds=6, reserve_percent=15.0
     )

@@ -1,20 +1,30 @@
 """Loop length and areal density against published figures."""
 
 import math
+from dataclasses import replace
+from typing import Any
 
 import pytest
 
+from chartmaker.knit.floats import find_floats
+from chartmaker.knit.interval import Interval
+from chartmaker.knit.layout import lay_out
 from chartmaker.knit.loop import (
     KS_FULLY_RELAXED,
     KS_WET_RELAXED,
+    LoopLength,
     areal_density,
     loop_from_gauge,
-    loop_from_swatch,
     loop_length,
     munden_loop_cm,
+    swatch_loop_cm,
     tex,
 )
+from chartmaker.knit.yarn import requirements
+from chartmaker.model.design import Design
 from chartmaker.model.gauge import Gauge, Swatch
+from chartmaker.model.settings import Allowances
+from tests.builders import chart
 
 
 def test_munden_s_relation_gives_the_published_worked_example() -> None:
@@ -40,17 +50,84 @@ def test_the_loop_fits_its_own_gauge(stitches: float, rounds: float) -> None:
     assert loop.cm.low < loop.cm.likely < loop.cm.high
 
 
+def plain(*swatches: Swatch, **settings: Any) -> Design:
+    return chart("A | ....", swatches=swatches, **settings)
+
+
 def test_a_swatch_overrides_what_gauge_says() -> None:
-    loop = loop_length(Gauge(), Swatch(stitches=1200, metres=17.9), metres_per_100g=460)
+    loop = loop_length(plain(Swatch(stitches=1200, metres=17.9)))
     assert loop.source == "swatch"
     assert loop.cm.likely == pytest.approx(1.4917, abs=5e-5)
 
 
-def test_a_weighed_swatch_agrees_with_a_measured_one() -> None:
+def test_a_swatch_tells_the_same_weighed_measured_and_by_its_ball() -> None:
     grams = 17.9 * 100 / 460
-    weighed = loop_from_swatch(Swatch(stitches=1200, grams=grams), metres_per_100g=460)
-    measured = loop_from_swatch(Swatch(stitches=1200, metres=17.9), metres_per_100g=460)
+    measured = loop_length(plain(Swatch(stitches=1200, metres=17.9)))
+    weighed = loop_length(plain(Swatch(stitches=1200, grams=grams), metres_per_100g=460.0))
+    by_ball = loop_length(
+        plain(Swatch(stitches=1200, ball_before_g=50, ball_after_g=50 - grams), metres_per_100g=460.0)
+    )
     assert weighed.cm.likely == pytest.approx(measured.cm.likely)
+    assert by_ball.cm.likely == pytest.approx(measured.cm.likely)
+
+
+def test_a_swatch_s_own_grist_goes_before_the_design_s() -> None:
+    own = plain(Swatch(stitches=1000, grams=10, metres_per_100g=300), metres_per_100g=460.0)
+    assert loop_length(own).cm.likely == pytest.approx(3.0)
+
+
+def test_a_stranded_swatch_gives_the_loop_of_the_plain_one_when_its_floats_are_taken_out() -> None:
+    """Floats by the closed form: two letters all along take one taut stitch width a stitch, and the slack."""
+    gauge, slack = Gauge(stitches_per_10cm=30, rounds_per_10cm=34), 10.0
+    loop_cm, stitches = 1.4, 1500
+    metres = stitches * (loop_cm + gauge.stitch_width_cm * (1 + slack / 100)) / 100
+    design = plain(
+        Swatch(stitches=stitches, metres=metres, passed=stitches),
+        gauge=gauge,
+        allowances=Allowances(float_slack_percent=slack),
+    )
+    assert loop_length(design).cm.likely == pytest.approx(loop_cm)
+
+
+def test_a_stranded_swatch_agrees_with_the_yarn_that_its_own_chart_takes() -> None:
+    """The way there and back: a swatch knitted as a chart says gives the loop that the chart was reckoned with."""
+    drawn = chart("A B | .x..x.", times=20, allowances=Allowances(tail_cm=0))
+    loop = Interval.exactly(1.37)
+    fabric = lay_out(drawn)
+    floats = find_floats(fabric)
+    needs = requirements(drawn, fabric, floats, LoopLength(loop, "swatch"))
+    metres = sum(need.stitch_m.likely + need.float_m.likely for need in needs)
+    passed = int(floats.passed().sum())
+    swatch = Swatch(stitches=fabric.counts[0], metres=metres, passed=passed)
+    assert loop_length(replace(drawn, swatches=(swatch,))).cm.likely == pytest.approx(1.37)
+
+
+def test_several_swatches_give_their_mean_and_what_it_may_be_off_by() -> None:
+    """NIST/SEMATECH e-Handbook, 1.3.5.2: mean ± quantile × s / √n; here 1.40, 1.50, 1.60 cm, s 0.1."""
+    loop = loop_length(plain(*(Swatch(stitches=100, metres=metres) for metres in (1.4, 1.5, 1.6))))
+    assert loop.cm.likely == pytest.approx(1.5)
+    assert loop.deviation_cm == pytest.approx(0.1)
+    assert loop.cm.high - loop.cm.likely == pytest.approx(1.645 * 0.1 / math.sqrt(3))
+    assert "3 swatches" in loop.why
+
+
+def test_two_swatches_that_agree_by_luck_are_not_taken_as_exact() -> None:
+    loop = loop_length(plain(Swatch(stitches=100, metres=1.5), Swatch(stitches=100, metres=1.5)))
+    assert loop.cm.high == pytest.approx(1.5 * (1 + 0.05 / math.sqrt(2)))
+
+
+def test_without_a_swatch_the_interval_is_wider_and_says_why() -> None:
+    one, none = loop_length(plain(Swatch(stitches=100, metres=1.5))), loop_length(plain())
+    assert none.cm.high / none.cm.low > 1.10 > one.cm.high / one.cm.likely
+    assert "relax" in none.why
+    assert "relax" not in one.why
+
+
+def test_a_swatch_whose_floats_would_take_all_its_yarn_is_passed_over() -> None:
+    design = plain(Swatch(stitches=1000, metres=1.0, passed=1000))
+    with pytest.raises(ValueError, match=r"floats alone would take 3\.93 m"):
+        swatch_loop_cm(design.swatches[0], design)
+    assert loop_length(design).source == "gauge"
 
 
 @pytest.mark.parametrize(
@@ -85,7 +162,7 @@ def test_a_circular_machine_s_yarn_is_loops_times_loop_length() -> None:
     """Worked example, apparel-merchandising 2011: 2260 needles × 90 feeders × 4 mm, 26 rpm for 1 h: 1 269 216 m."""
     loops_a_turn = 2260 * 90
     assert loops_a_turn == 203_400
-    metres = loops_a_turn * 26 * 60 * loop_from_swatch(Swatch(stitches=1000, metres=4.0), metres_per_100g=100).cm.likely
+    metres = loops_a_turn * 26 * 60 * loop_length(plain(Swatch(stitches=1000, metres=4.0))).cm.likely
     assert metres / 100 == pytest.approx(1_269_216)
 
 

@@ -14,7 +14,7 @@ from chartmaker.knit.yarn import Requirement, requirements
 from chartmaker.model.band import Band
 from chartmaker.model.design import Design
 from chartmaker.model.gauge import Gauge, Swatch
-from chartmaker.model.hat import CastOn, Finish, Hat, Trim
+from chartmaker.model.hat import CastOn, Finish, Fold, Hat, Trim
 from chartmaker.model.palette import Yarn
 from chartmaker.model.round import Round
 from chartmaker.model.settings import Allowances
@@ -27,19 +27,19 @@ NO_TAILS = Allowances(tail_cm=0)
 
 def needs(design: Design) -> dict[str, Requirement]:
     fabric = lay_out(design)
-    loop = loop_length(design.gauge, design.swatch, metres_per_100g=design.metres_per_100g)
+    loop = loop_length(design)
     return {need.letter: need for need in requirements(design, fabric, find_floats(fabric), loop)}
 
 
 def extra_cm(design: Design, letter: str, what: str) -> float:
     fabric = lay_out(design)
-    loop = loop_length(design.gauge, design.swatch, metres_per_100g=design.metres_per_100g)
+    loop = loop_length(design)
     found = extras(design, fabric, loop_cm=loop.cm)
     return sum(extra.cm.likely for extra in found if extra.letter == letter and what in extra.what)
 
 
 def test_stitches_take_one_loop_each() -> None:
-    need = needs(chart("A B | .x..", times=30, swatch=SWATCH))
+    need = needs(chart("A B | .x..", times=30, swatches=(SWATCH,)))
     assert (need["A"].stitches, need["B"].stitches) == (90, 30)
     assert need["A"].stitch_m.likely == pytest.approx(0.90)
 
@@ -58,7 +58,7 @@ def test_plain_cloth_of_one_letter_weighs_what_the_areal_density_formula_says() 
     design = chart("\n".join(["A | ...."] * 60), times=30, gauge=gauge, metres_per_100g=460.0)
     need = needs(design)["A"]
     area_m2 = 120 * gauge.stitch_width_cm * 60 * gauge.round_height_cm / 10_000
-    loop_cm = loop_length(gauge, None, metres_per_100g=460).cm.likely
+    loop_cm = loop_length(design).cm.likely
     density = areal_density(stitches_per_cm2=28 * 32 / 100, loop_cm=loop_cm, grist_tex=tex(460))
     assert need.stitch_m.likely / 4.60 == pytest.approx(area_m2 * density)
 
@@ -66,13 +66,13 @@ def test_plain_cloth_of_one_letter_weighs_what_the_areal_density_formula_says() 
 def test_a_long_tail_cast_on_takes_the_published_tail_and_its_loops() -> None:
     """Published tip: 3 × the finished width and a tenth; 12 in take 39.6 in."""
     gauge = Gauge(stitches_per_10cm=100 / 2.54, rounds_per_10cm=40)
-    design = chart("A | ..........", times=12, gauge=gauge, swatch=SWATCH)
+    design = chart("A | ..........", times=12, gauge=gauge, swatches=(SWATCH,))
     assert extra_cm(design, "A", "cast-on") == pytest.approx(39.6 * 2.54 + 120 * 1.0)
 
 
 @pytest.mark.parametrize(("method", "loops"), [("knitted", 2), ("provisional", 1)])
 def test_other_cast_ons_take_loops_alone(method: str, loops: int) -> None:
-    design = chart("A | ....", times=25, swatch=SWATCH, hat=Hat(cast_on=CastOn("B", method)))
+    design = chart("A | ....", times=25, swatches=(SWATCH,), hat=Hat(cast_on=CastOn("B", method)))
     assert extra_cm(design, "B", "cast-on") == pytest.approx(100 * loops)
 
 
@@ -110,7 +110,7 @@ def test_an_idle_letter_is_carried_up_or_cut(picture: str, strands: int, carried
 
 
 def test_each_strand_has_a_tail_at_either_end() -> None:
-    design = chart("B | ....\nA | ....", swatch=SWATCH, allowances=Allowances(tail_cm=15))
+    design = chart("B | ....\nA | ....", swatches=(SWATCH,), allowances=Allowances(tail_cm=15))
     # A: the cast-on to the drawn-through top, over one idle round; B: one strand.
     assert extra_cm(design, "B", "tails") == pytest.approx(30)
     assert extra_cm(design, "A", "tails") == pytest.approx(30)
@@ -169,3 +169,11 @@ def test_an_interval_adds_and_scales_end_by_end() -> None:
     assert (Interval(1, 2, 4) + Interval.exactly(1)) * 2 == Interval(4, 6, 10)
     with pytest.raises(ValueError, match="do not rise"):
         Interval(3, 2, 1)
+
+
+def test_a_folded_hem_is_sewn_down_in_the_cast_on_s_letter_and_no_other_fold_is() -> None:
+    sewn = Hat(cast_on=CastOn("B"), fold=Fold("in", 1))
+    design = chart("A | ....", times=25, gauge=(25, 32), hat=sewn)
+    assert extra_cm(design, "B", "hem sewn") == pytest.approx(3 * 100 * 0.4)
+    for way in ("up", "roll"):
+        assert extra_cm(chart("A | ....", times=25, hat=Hat(fold=Fold(way, 1))), "A", "hem") == 0

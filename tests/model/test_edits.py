@@ -6,7 +6,16 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from chartmaker.model.edits import ReplaceBands, ReplaceRounds, ReplaceSetting, assign, paint, reshade
+from chartmaker.model.edits import (
+    ReplaceBands,
+    ReplaceRounds,
+    ReplaceSetting,
+    Together,
+    assign,
+    paint,
+    reshade,
+    with_bands,
+)
 from chartmaker.model.notation import rounds_to_text
 from chartmaker.model.palette import Palette, Yarn
 from tests.builders import chart, lot
@@ -137,3 +146,16 @@ def test_an_edit_refuses_a_design_that_it_does_not_remember():
     for edit in edits:
         with pytest.raises(ValueError, match="not what the edit remembers"):
             edit.applied_to(other)
+
+
+def test_edits_together_are_one_step_that_keeps_the_law() -> None:
+    design = chart("A B | .x..", "A | ....", times=10)
+    bands = with_bands(design, design.bands[:1], "Keep one")
+    assert bands is not None
+    named = ReplaceSetting("title", "", "Both", "Name it")
+    both = Together((bands, named), "Do both")
+    after = both.applied_to(design)
+    assert (after.title, len(after.bands)) == ("Both", 1)
+    assert both.inverse().applied_to(after) == design
+    with pytest.raises(ValueError, match="bands are not what the edit remembers"):
+        both.applied_to(after)

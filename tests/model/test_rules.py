@@ -28,8 +28,19 @@ BROKEN_RULES = [
     (lambda: require_letter("the letter", "a"), "the letter is 'a'; a letter is one capital, A to Z"),
     (lambda: Gauge(stitches_per_10cm=4.0), "a gauge of 4 per 10 cm is outside 5 to 100"),
     (lambda: Gauge(rounds_per_10cm=math.inf), "a gauge of inf per 10 cm is outside 5 to 100"),
-    (lambda: Swatch(stitches=100), "a swatch gives either metres or grams, one of the two"),
-    (lambda: Swatch(stitches=100, metres=1.0, grams=1.0), "a swatch gives either metres or grams, one of the two"),
+    (
+        lambda: Swatch(stitches=100),
+        "a swatch gives metres, grams, or the ball before and after: one of the three",
+    ),
+    (
+        lambda: Swatch(stitches=100, metres=1.0, grams=1.0),
+        "a swatch gives metres, grams, or the ball before and after: one of the three",
+    ),
+    (lambda: Swatch(stitches=100, ball_before_g=50), "a ball is weighed twice, before the swatch and after it"),
+    (
+        lambda: Swatch(stitches=100, ball_before_g=50, ball_after_g=60),
+        "the ball weighs 60 g after the swatch, not less than the 50 g before",
+    ),
     (lambda: Swatch(stitches=0, metres=1.0), "a swatch's stitches is 0, outside 1 to 1e+06"),
     (lambda: Hat(shape="bonnet"), "shape is 'bonnet'; it can be cap, tam, stocking"),
     (lambda: Hat(head_cm=560.0), "head_cm is 560, outside 20 to 90"),

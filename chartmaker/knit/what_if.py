@@ -1,0 +1,78 @@
+"""What a change would do to the yarn: another size, another colourway, a band left out."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from chartmaker.knit.fit import cast_on_edit, fit
+from chartmaker.knit.yarn import Requirement, needs_of
+from chartmaker.model.band_edits import delete_band
+from chartmaker.model.counts import rounds_not_meeting
+from chartmaker.model.design import Design
+from chartmaker.model.edits import Edit, ReplaceSetting
+
+SIZE, COLOURWAY, WITHOUT_BAND = "size", "colourway", "without-band"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WhatIf:
+    """One change that could be made."""
+
+    kind: str
+    """One of size, colourway, without-band."""
+    text: str
+    """As a choice in a list: "132 stitches, 47.1 cm round"."""
+    edit: Edit
+
+
+@dataclass(frozen=True, slots=True)
+class LetterChange:
+    """A letter's yarn now and then; None where the letter is not in use."""
+
+    letter: str
+    now: Requirement | None
+    then: Requirement | None
+
+    @property
+    def likely_g(self) -> float:
+        """How many grams more it would likely take; negative is less."""
+        return (self.then.grams.likely if self.then else 0.0) - (self.now.grams.likely if self.now else 0.0)
+
+
+def what_ifs(design: Design) -> tuple[WhatIf, ...]:
+    """List the changes whose yarn can be compared: sizes that the bands allow, colourways, bands that can go."""
+    return (*_sizes(design), *_colourways(design), *_without_bands(design))
+
+
+def changed_yarn(design: Design, edit: Edit) -> tuple[LetterChange, ...]:
+    """Compare what every letter takes before and after an edit, in alphabetical order."""
+    now = {need.letter: need for need in needs_of(design)}
+    then = {need.letter: need for need in needs_of(edit.applied_to(design))}
+    return tuple(LetterChange(letter, now.get(letter), then.get(letter)) for letter in sorted(now | then))
+
+
+def _sizes(design: Design) -> Iterator[WhatIf]:
+    for candidate in sorted(fit(design).candidates, key=lambda one: one.stitches):
+        edit = cast_on_edit(design, candidate.stitches)
+        if edit:
+            text = f"{candidate.stitches} stitches, {candidate.circumference_cm:.1f} cm round"
+            yield WhatIf(kind=SIZE, text=text, edit=edit)
+
+
+def _colourways(design: Design) -> Iterator[WhatIf]:
+    for number, colourway in enumerate(design.colourways):
+        if number:
+            order = (colourway, *design.colourways[:number], *design.colourways[number + 1 :])
+            edit = ReplaceSetting("colourways", design.colourways, order, f"Use colourway {colourway.name}")
+            yield WhatIf(kind=COLOURWAY, text=colourway.name, edit=edit)
+
+
+def _without_bands(design: Design) -> Iterator[WhatIf]:
+    """Offer to drop each band whose going leaves the counts of the others as well as they met before."""
+    if len(design.bands) == 1:
+        return
+    missed = len(rounds_not_meeting(design))
+    for index, band in enumerate(design.bands):
+        edit = delete_band(design, band=index)
+        if edit and len(rounds_not_meeting(edit.applied_to(design))) <= missed:
+            rounds = f"{len(band.rounds)} round{'s' if len(band.rounds) > 1 else ''}"
+            yield WhatIf(kind=WITHOUT_BAND, text=f"{band.name or f'band {index + 1}'}, {rounds}", edit=edit)
