@@ -2973,6 +2973,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Work {0} as {1} in rounds {2} to {3}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Working out the pattern</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3029,6 +3033,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>a ball is weighed twice, before the swatch and after it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a band has no rounds</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3054,6 +3062,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>a design has {0} rounds, more than {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a design has {0} swatches, more than {1}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3157,7 +3169,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>a swatch gives either metres or grams, one of the two</source>
+        <source>a swatch gives metres, grams, or the ball before and after: one of the three</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4626,6 +4638,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>texture is {0}; it is made of k and p</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the ball weighs {0} g after the swatch, not less than the {1} g before</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
