@@ -10,7 +10,11 @@ SPREAD_ROUNDS = 4
 """A shaped round's change of width is taken up by itself and the plain rounds before it, at most this many in all.
 About a centimetre of fabric at usual gauges: common practice, no source."""
 GIVE = 1.05
-"""How far a change of radius may pass the height of a round before the fabric puckers: common practice, no source."""
+"""How far a change of radius may pass the height of a round, again and again, before the fabric puckers: common
+practice, no source."""
+GIVE_ROUNDS = 1.0
+"""By how many rounds' height more than that a stretch of fabric may be drawn in or out: decreases two and three rounds
+apart by turns lie flat where every fifth half round would. Common practice, no source."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,7 +28,7 @@ class Profile:
     rise_cm: tuple[float, ...]
     """Height gained: √(h² − run²), 0 where the run is more than the round's height h."""
     puckers: tuple[bool, ...]
-    """Whether the run is more than the fabric can take lying flat."""
+    """Whether the round runs further than the fabric can take lying flat, in a stretch that does so as a whole."""
 
     @property
     def height_cm(self) -> float:
@@ -42,7 +46,7 @@ def profile(fabric: Fabric, gauge: Gauge) -> Profile:
         radius_cm=tuple(radius),
         run_cm=tuple(run),
         rise_cm=tuple(rise),
-        puckers=tuple(abs(change) > GIVE * height for change in run),
+        puckers=_puckers(run, height),
     )
 
 
@@ -51,7 +55,7 @@ def flat_disc_decreases(gauge: Gauge) -> float:
     return 2 * math.pi * gauge.round_height_cm / gauge.stitch_width_cm
 
 
-def hemisphere_stitches(gauge: Gauge, *, stitches: int, round_number: int) -> float:
+def hemisphere_stitches(gauge: Gauge, *, stitches: int, round_number: float) -> float:
     """Give the stitches at a round of a hemisphere that begins with `stitches`: S₀·cos(πk / 2N), N = (C/4)/h rounds."""
     quarter_cm = stitches * gauge.stitch_width_cm / 4
     rounds = quarter_cm / gauge.round_height_cm
@@ -71,3 +75,20 @@ def _spread(radius: list[float], fabric: Fabric) -> list[float]:
             run[place] = change / sharing
         last_change = index
     return run
+
+
+def _puckers(run: list[float], height: float) -> tuple[bool, ...]:
+    """Find the rounds of stretches that run further, inwards or outwards, than `GIVE` and `GIVE_ROUNDS` allow."""
+    found = [False] * len(run)
+    for way in (-1, 1):
+        start, peak, passed = 0, -1, 0.0
+        worst = GIVE_ROUNDS + 1e-9
+        for index, change in enumerate([*run, 0.0]):
+            passed += way * change / height - GIVE
+            if passed > worst:
+                worst, peak = passed, index
+            if passed <= 0 or index == len(run):
+                for place in range(start, peak + 1):
+                    found[place] |= way * run[place] > GIVE * height
+                start, peak, passed, worst = index + 1, -1, 0.0, GIVE_ROUNDS + 1e-9
+    return tuple(found)
