@@ -22,6 +22,7 @@ from chartmaker.app.window import Window
 from chartmaker.appraisal import Appraisal, appraise
 from chartmaker.files.design_reading import read_design
 from chartmaker.pictures.picture import picture
+from chartmaker.sheets.job import PrintJob
 from chartmaker.sheets.print_sheets import print_sheets
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -122,7 +123,7 @@ def save_window(window: Window, name: str) -> None:
 
 def save_printed(appraisal: Appraisal) -> None:
     """Save the printed pages that are shown."""
-    document = pypdfium2.PdfDocument(print_sheets(appraisal, paper="a4"))
+    document = pypdfium2.PdfDocument(print_sheets(appraisal, PrintJob(paper="a4")))
     for name, number in PAGES.items():
         save_small(document[number].render(scale=PAGE_SCALE).to_pil(), name)
     document.close()

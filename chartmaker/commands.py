@@ -22,8 +22,10 @@ from chartmaker.report.as_text import lots_as_text, report_as_text
 
 DONE, STOPPED = 0, 1
 VIEWS = ("shade", "value", "knit", "hat")
-SHEETS = ("chart", "yarn", "contrast", "baths", "rounds")
-PAPERS = ("a4", "letter")
+SHEETS = ("cover", "key", "chart", "chart-bw", "chart-large", "rounds", "yarn", "contrast", "baths")
+USUAL_SHEETS = ("cover", "key", "chart", "rounds", "yarn", "contrast", "baths")
+PAPERS = ("a4", "letter", "a5")
+HEAVY_LINES = {"5": 5, "10": 10, "none": 0}
 
 
 def run(words: Sequence[str]) -> int:
@@ -55,11 +57,16 @@ def _add_report(parser: argparse.ArgumentParser) -> None:
 
 
 def _add_print(parser: argparse.ArgumentParser) -> None:
-    """Print chart, yarn sheet, contrast sheet, bath cards and written rounds to a PDF."""
+    """Print cover, key, chart, written rounds, yarn sheet, contrast sheet and bath cards to a PDF."""
     _add_design(parser)
     parser.add_argument("-o", "--output", type=Path, required=True, metavar="OUT.pdf")
     parser.add_argument("--paper", choices=PAPERS, default="a4")
-    parser.add_argument("--sheets", type=_sheet_names, default=SHEETS, help=f"of {','.join(SHEETS)}; all by default")
+    parser.add_argument("--landscape", action="store_true", help="turn the paper on its side")
+    usual = "all but chart-bw and chart-large by default"
+    parser.add_argument("--sheets", type=_sheet_names, default=USUAL_SHEETS, help=f"of {','.join(SHEETS)}; {usual}")
+    parser.add_argument(
+        "--lines", choices=HEAVY_LINES, default="5", help="heavier lines in the chart every 5 and 10, every 10, or none"
+    )
     parser.set_defaults(run=_print)
 
 
@@ -143,14 +150,18 @@ def _report(chosen: argparse.Namespace) -> int:
 
 
 def _print(chosen: argparse.Namespace) -> int:
+    from chartmaker.sheets.job import PrintJob
     from chartmaker.sheets.print_sheets import print_sheets
 
-    today = dt.datetime.now(tz=dt.UTC).astimezone().date()
-    write_safely(
-        chosen.output,
-        print_sheets(_appraised(chosen), paper=chosen.paper, sheets=chosen.sheets, printed_on=today),
-        keep_previous=False,
+    appraisal = _appraised(chosen)
+    job = PrintJob(
+        paper=chosen.paper,
+        is_landscape=chosen.landscape,
+        sheets=chosen.sheets,
+        heavy_lines=HEAVY_LINES[chosen.lines],
+        printed_on=dt.datetime.now(tz=dt.UTC).astimezone().date(),
     )
+    write_safely(chosen.output, print_sheets(appraisal, job), keep_previous=False)
     return DONE
 
 

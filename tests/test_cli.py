@@ -18,7 +18,7 @@ from chartmaker.files.palette_writing import save_palette
 from chartmaker.model.design import Design
 from chartmaker.model.palette import Palette
 from chartmaker.pictures import picture
-from chartmaker.sheets import plan
+from chartmaker.sheets import job, paper
 from tests.builders import chart, lot
 
 GOOD = chart(
@@ -150,10 +150,11 @@ def test_a_file_that_is_not_there_gets_one_sentence(
 
 
 def test_printing_gives_a_pdf_on_the_paper_asked_for(good: Path, tmp_path: Path) -> None:
-    for paper, width_pt in (("a4", 595.3), ("letter", 612.0)):
-        out = tmp_path / f"{paper}.pdf"
-        assert main(["print", str(good), "-o", str(out), "--paper", paper]) == 0
-        assert float(PdfReader(out).pages[0].mediabox.width) == pytest.approx(width_pt, abs=0.1)
+    for name, upright_pt, lying_pt in (("a4", 595.3, 841.9), ("letter", 612.0, 792.0), ("a5", 419.5, 595.3)):
+        for turn, width_pt in ([], upright_pt), (["--landscape"], lying_pt):
+            out = tmp_path / "out.pdf"
+            assert main(["print", str(good), "-o", str(out), "--paper", name, *turn]) == 0
+            assert float(PdfReader(out).pages[0].mediabox.width) == pytest.approx(width_pt, abs=0.1)
 
 
 def test_fewer_sheets_are_fewer_pages(good: Path, tmp_path: Path) -> None:
@@ -262,5 +263,8 @@ def test_the_window_without_qt_says_what_to_do() -> None:
 
 def test_the_command_line_names_what_sheets_and_pictures_have() -> None:
     """The names stand twice, so that `--help` need not load ReportLab and Pillow."""
-    assert commands.SHEETS == plan.SHEETS
+    assert commands.SHEETS == job.SHEETS
+    assert commands.USUAL_SHEETS == job.USUAL_SHEETS
+    assert set(commands.HEAVY_LINES.values()) == set(job.HEAVY_LINES)
+    assert tuple(paper.PAPERS) == commands.PAPERS
     assert set(commands.VIEWS) == set(picture.VIEWS)

@@ -253,9 +253,10 @@ class Filing(QObject):
         today = dt.datetime.now(tz=dt.UTC).astimezone().date()
 
         def work(step: Callable[[int, int], None]) -> bytes:
+            from chartmaker.sheets.job import PrintJob
             from chartmaker.sheets.print_sheets import print_sheets
 
-            return print_sheets(appraisal, paper=paper, printed_on=today, progress=step)
+            return print_sheets(appraisal, PrintJob(paper=paper, printed_on=today), progress=step)
 
         self._make(tr("Printing {0}").format(path.name), work, path)
 

@@ -15,8 +15,8 @@ if TYPE_CHECKING:
     from PySide6.QtWidgets import QWidget
 
 Answer = Literal["save", "discard", "cancel"]
-PAPERS = ("a4", "letter")
-PAPER_WORDS = ("A4", "Letter")
+PAPERS = ("a4", "letter", "a5")
+PAPER_WORDS = ("A4", "Letter", "A5")
 
 
 class Questions(KeepingQuestions):
@@ -55,7 +55,7 @@ class Questions(KeepingQuestions):
         return Path(name) if name else None
 
     def paper(self) -> str | None:
-        """Ask for a size of paper, "a4" or "letter"; None where the user thought better of it."""
+        """Ask for a size of paper, one of `PAPERS`; None where the user thought better of it."""
         from PySide6.QtWidgets import QInputDialog
 
         word, is_chosen = QInputDialog.getItem(

@@ -1,6 +1,6 @@
 """What a page is made of: frozen boxes in millimetres from the page's top left corner, every decision taken."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 from chartmaker.sheets.ink import BLACK, Ink
@@ -15,6 +15,8 @@ Segment = tuple[float, float, float, float]
 Point = tuple[float, float]
 Extent = tuple[float, float, float, float]
 """Left, top, right, bottom."""
+
+Recolouring = Callable[[Ink], Ink]
 
 ASCENT_EM, DESCENT_EM = 0.95, 0.29
 """How far the house face reaches above and below the baseline."""
@@ -56,6 +58,10 @@ class Text:
         """Give it moved."""
         return replace(self, x=self.x + dx, baseline=self.baseline + dy)
 
+    def inked(self, change: Recolouring) -> "Text":
+        """Give it in other colours."""
+        return replace(self, style=replace(self.style, ink=change(self.style.ink)))
+
 
 @dataclass(frozen=True, slots=True)
 class Fills:
@@ -78,6 +84,10 @@ class Fills:
         """Give them moved."""
         return replace(self, rectangles=tuple((x + dx, y + dy, w, h) for x, y, w, h in self.rectangles))
 
+    def inked(self, change: Recolouring) -> "Fills":
+        """Give it in other colours."""
+        return replace(self, ink=change(self.ink))
+
 
 @dataclass(frozen=True, slots=True)
 class Lines:
@@ -98,6 +108,10 @@ class Lines:
         """Give them moved."""
         moved = tuple((x1 + dx, y1 + dy, x2 + dx, y2 + dy) for x1, y1, x2, y2 in self.segments)
         return replace(self, segments=moved)
+
+    def inked(self, change: Recolouring) -> "Lines":
+        """Give it in other colours."""
+        return replace(self, ink=change(self.ink))
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,8 +135,64 @@ class Marks:
         """Give them moved."""
         return replace(self, centres=tuple((x + dx, y + dy) for x, y in self.centres))
 
+    def inked(self, change: Recolouring) -> "Marks":
+        """Give it in other colours."""
+        return replace(self, ink=change(self.ink))
 
-Box = Text | Fills | Lines | Marks
+
+@dataclass(frozen=True, slots=True)
+class Picture:
+    """Pixels, drawn into a rectangle of their proportion."""
+
+    rectangle: Rectangle
+    pixels: "Pixels"
+
+    @property
+    def extent(self) -> Extent:
+        """The room that it takes."""
+        left, top, width, height = self.rectangle
+        return left, top, left + width, top + height
+
+    def moved(self, dx: float, dy: float) -> "Picture":
+        """Give it moved."""
+        left, top, width, height = self.rectangle
+        return replace(self, rectangle=(left + dx, top + dy, width, height))
+
+    def inked(self, change: Recolouring) -> "Picture":  # noqa: ARG002 - as the other boxes have it
+        """Give it as it is: a picture keeps its colours."""
+        return self
+
+
+@dataclass(frozen=True, slots=True)
+class Pixels:
+    """A picture in sRGB, as bytes, so that two of them can be compared."""
+
+    width: int
+    height: int
+    rgb: bytes
+    """Row after row from the top, three bytes a pixel."""
+
+
+Box = Text | Fills | Lines | Marks | Picture
+
+
+@dataclass(frozen=True, slots=True)
+class Bookmark:
+    """A line of the file's table of contents."""
+
+    title: str
+    level: int = 0
+    """0 for a sheet, 1 for a part of it."""
+    top: float = 0.0
+    """Where on the page it leads to, in mm from the page's top."""
+
+
+@dataclass(frozen=True, slots=True)
+class Body:
+    """A page before head and foot."""
+
+    boxes: tuple[Box, ...]
+    bookmarks: tuple[Bookmark, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -132,8 +202,7 @@ class Page:
     sheet: str
     """Name of the sheet that it belongs to."""
     boxes: tuple[Box, ...]
-    bookmark: str = ""
-    """Set on the first page of a sheet."""
+    bookmarks: tuple[Bookmark, ...] = ()
 
 
 def moved(boxes: Sequence[Box], dx: float, dy: float) -> tuple[Box, ...]:

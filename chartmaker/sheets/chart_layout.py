@@ -5,42 +5,34 @@ from dataclasses import dataclass
 
 from chartmaker.appraisal import Appraisal
 from chartmaker.knit.outline import chart_width
-from chartmaker.sheets.boxes import Box, Lines, Marks, Style, text_at
-from chartmaker.sheets.chart_cells import Look, Placing, Row, cell_boxes, rows_of
+from chartmaker.sheets.boxes import Body, Bookmark, Box, Lines, Marks, Style, text_at
+from chartmaker.sheets.chart_cells import Look, Placing, Row, cell_boxes, lap_boxes, lap_rows_of, rows_of
 from chartmaker.sheets.chart_grid import grid_boxes
-from chartmaker.sheets.chart_plan import (
-    BARE_BRACKET_MM,
-    BRACKET_MM,
-    GAP_MM,
-    JOIN_MM,
-    LEFT_MM,
-    NUMBERS_MM,
-    RIGHT_MM,
-    TITLE_MM,
-    CellSize,
-    Piece,
-    best_size,
-    cut,
-    paged,
-)
+from chartmaker.sheets.chart_joins import Joins
+from chartmaker.sheets.chart_plan import USUAL, CellSize, Measures, Piece, best_size, cut, paged
 from chartmaker.sheets.ink import ACCENT, QUIET
-from chartmaker.sheets.legend import look_of, strip, strip_height
+from chartmaker.sheets.legend import strip
 from chartmaker.sheets.lines import MM_PER_PT, width_mm
-from chartmaker.sheets.marks import ARROW_DOWN, ARROW_LEFT, ARROW_RIGHT, ARROW_UP, Mark
+from chartmaker.sheets.marks import TICK_BOX
 from chartmaker.sheets.paper import Frame
 
 READING_LINE = "Read upwards, right to left. Round 1 is the first knitted."
+LAP_LINE = "Paler cells are shown again beside the cut."
 READING_MM = 6.0
-STRIP_GAP_MM = 5.0
-TITLE = Style(10.0, bold=True)
-DETAIL = Style(8.0, ink=QUIET)
-NUMBER_PT = 7.5
-JOIN = Style(8.0, ink=ACCENT, bold=True)
-LETTERS_PT = 6.5
-REPEAT = Style(8.0, bold=True, ink=ACCENT)
-TICK_MM = 2.0
-ARROW_MM = 3.6
+STRIP_GAP_MM = 4.0
+TITLE_PT, DETAIL_PT, NUMBER_PT, LETTERS_PT, STITCH_PT = 10.0, 8.0, 7.5, 6.5, 7.0
+TICK_MM = 2.6
 CLOSEST_NUMBERS_MM = 5.0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Manner:
+    """How a chart is drawn."""
+
+    look: Look
+    measures: Measures = USUAL
+    every: int = 5
+    """Heavier lines every so many: 5, 10, or 0 for none."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,47 +42,50 @@ class ChartPlan:
     size: CellSize
     pages: tuple[tuple[Piece, ...], ...]
     room: Frame
+    top: tuple[Box, ...]
+    """What every page has above its pieces."""
 
 
-def plan_chart(appraisal: Appraisal, frame: Frame) -> ChartPlan:
+def plan_chart(appraisal: Appraisal, frame: Frame, manner: Manner) -> ChartPlan:
     """Choose the cell size, cut the bands and put the pieces on pages."""
-    design = appraisal.design
-    top = frame.top + READING_MM + strip_height(appraisal, frame.width) + STRIP_GAP_MM
-    room = Frame(frame.left, top, frame.right, frame.bottom)
-    size = best_size(design, room)
-    return ChartPlan(size, tuple(tuple(page) for page in paged(cut(design, size, room), size, room)), room)
+    design, scale = appraisal.design, manner.measures.scale
+    reading_mm = READING_MM * scale
+    below = Frame(frame.left, frame.top + reading_mm, frame.right, frame.bottom)
+    legend = strip(appraisal, manner.look, below, scale=scale)
+    room = Frame(frame.left, below.top + legend.height + STRIP_GAP_MM, frame.right, frame.bottom)
+    size = best_size(design, room, manner.measures)
+    pieces = cut(design, size, room)
+    is_lapped = any(piece.laps != piece for piece in pieces)
+    words = f"{READING_LINE} {LAP_LINE}" if is_lapped else READING_LINE
+    style = Style(9.0 * scale, bold=True)
+    reading = text_at(frame.left, frame.top + 3.2 * scale, words, style, most=frame.width)
+    return ChartPlan(size, tuple(map(tuple, paged(pieces, size, room))), room, (reading, *legend.boxes))
 
 
-def chart_pages(appraisal: Appraisal, frame: Frame, plan: ChartPlan, *, first_page: int) -> Iterator[list[Box]]:
+def chart_pages(appraisal: Appraisal, plan: ChartPlan, manner: Manner, *, first_page: int) -> Iterator[Body]:
     """Lay the planned pages out.
 
     Args:
         appraisal: what is drawn.
-        frame: the pages' content.
-        plan: made for the same frame.
+        plan: made for the same appraisal and manner.
+        manner: how it is drawn.
         first_page: number of the first of these pages, for the joins that name pages.
     """
-    look = look_of(appraisal)
     found = {
         (piece.band, piece.row, piece.column): first_page + number
         for number, page in enumerate(plan.pages)
         for piece in page
     }
-    top = _page_top(appraisal, look, frame)
     for page in plan.pages:
-        boxes = list(top)
+        boxes = list(plan.top)
+        bookmarks = []
         y = plan.room.top
         for piece in reversed(page):
-            boxes.extend(_Layout(appraisal, look, plan, piece, found).boxes(y))
-            y += piece.height(plan.size, plan.room) + GAP_MM
-        yield boxes
-
-
-def _page_top(appraisal: Appraisal, look: Look, frame: Frame) -> list[Box]:
-    """Give what stands above the drawings of every page: how to read, and the strip of letters and signs."""
-    reading = text_at(frame.left, frame.top + 3.2, READING_LINE, Style(9.0, bold=True))
-    below = Frame(frame.left, frame.top + READING_MM, frame.right, frame.bottom)
-    return [reading, *strip(appraisal, look, below)]
+            if piece.row == piece.column == 0:
+                bookmarks.append(Bookmark(band_title(appraisal, piece.band), level=1, top=y))
+            boxes.extend(_Layout(appraisal, manner, plan, piece, found).boxes(y))
+            y += piece.height(plan.size, plan.room) + manner.measures.gap
+        yield Body(tuple(boxes), tuple(reversed(bookmarks)))
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,7 +93,7 @@ class _Layout:
     """Lays out one piece."""
 
     appraisal: Appraisal
-    look: Look
+    manner: Manner
     plan: ChartPlan
     piece: Piece
     page_of: dict[tuple[int, int, int], int]
@@ -106,28 +101,28 @@ class _Layout:
 
     def boxes(self, top: float) -> Iterator[Box]:
         """Give everything of the piece, its upper edge at `top`."""
-        piece, size = self.piece, self.plan.size
-        band = self.appraisal.design.bands[piece.band]
+        piece, size, measures = self.piece, self.plan.size, self.manner.measures
+        band, shown = self.appraisal.design.bands[piece.band], piece.laps
         rows = rows_of(band, piece)
-        left = self.plan.room.left + LEFT_MM
-        joins_top = top if self._is_narrow else top + TITLE_MM
-        cells_top = joins_top + JOIN_MM * ((piece.row + 1 < piece.rows) + piece.is_cut_sideways)
+        joins_top = top if self._is_narrow else top + measures.title
+        cells_top = joins_top + measures.join * ((piece.row + 1 < piece.rows) + piece.is_cut_sideways)
         placing = Placing(
-            right=left + (piece.end_column - piece.right) * size.width,
-            bottom=cells_top + (piece.end - piece.first) * size.height,
+            right=self.plan.room.left + measures.left + (shown.end_column - piece.right) * size.width,
+            bottom=cells_top + (shown.end - piece.first) * size.height,
             size=size,
             piece=piece,
         )
         if self._is_narrow:
-            yield from self._title_aside(placing.right + RIGHT_MM + 1.0, cells_top)
+            yield from self._title_aside(placing.right + measures.right + 1.0, cells_top)
         else:
             yield from self._title_above(top)
-        yield from cell_boxes(rows, band, placing, self.look)
-        yield from grid_boxes(rows, placing, rounds_before=self._rounds_before)
+        yield from lap_boxes(lap_rows_of(band, piece), band, placing, self.manner.look)
+        yield from cell_boxes(rows, band, placing, self.manner.look)
+        yield from grid_boxes(rows, placing, rounds_before=self._rounds_before, every=self.manner.every)
         yield from self._beside(rows, placing)
         yield from self._stitch_numbers(placing)
         yield from self._bracket(rows, placing)
-        yield from self._joins(placing, joins_top)
+        yield from Joins(piece, placing, self.plan.room, self.page_of, self._rounds_before).boxes(joins_top)
 
     @property
     def _rounds_before(self) -> int:
@@ -137,21 +132,38 @@ class _Layout:
     def _is_narrow(self) -> bool:
         return self.piece.is_narrow(self.plan.size, self.plan.room)
 
+    @property
+    def _scale(self) -> float:
+        return self.manner.measures.scale
+
+    @property
+    def _title(self) -> Style:
+        return Style(TITLE_PT * self._scale, bold=True)
+
+    @property
+    def _detail(self) -> Style:
+        return Style(DETAIL_PT * self._scale, ink=QUIET)
+
+    @property
+    def _repeat(self) -> Style:
+        return Style(DETAIL_PT * self._scale, bold=True, ink=ACCENT)
+
     def _title_above(self, top: float) -> Iterator[Box]:
-        room = self.plan.room
+        room, baseline = self.plan.room, top + 3.6 * self._scale
         title = band_title(self.appraisal, self.piece.band)
-        name = text_at(room.left, top + 3.6, title, TITLE, most=0.55 * room.width)
+        name = text_at(room.left, baseline, title, self._title, most=0.55 * room.width)
         yield name
         x = room.left + name.width + 3
-        yield text_at(x, top + 3.6, self._where, DETAIL, most=room.right - x)
+        yield text_at(x, baseline, self._where, self._detail, most=room.right - x)
 
     def _title_aside(self, x: float, top: float) -> Iterator[Box]:
-        most = self.plan.room.right - x
+        most, scale = self.plan.room.right - x, self._scale
         band = self.appraisal.design.bands[self.piece.band]
-        yield text_at(x, top + 3.4, band_title(self.appraisal, self.piece.band), TITLE, most=most)
-        yield text_at(x, top + 7.5, self._where, DETAIL, most=most)
+        title = band_title(self.appraisal, self.piece.band)
+        yield text_at(x, top + 3.4 * scale, title, self._title, most=most)
+        yield text_at(x, top + 7.5 * scale, self._where, self._detail, most=most)
         words = repeat_words(band.times, len(band.rounds[self.piece.first]))
-        yield text_at(x, top + 11.6, words, REPEAT, most=most)
+        yield text_at(x, top + 11.6 * scale, words, self._repeat, most=most)
 
     @property
     def _where(self) -> str:
@@ -167,37 +179,42 @@ class _Layout:
         return "  ·  ".join(words)
 
     def _beside(self, rows: Sequence[Row], placing: Placing) -> Iterator[Box]:
-        size = min(NUMBER_PT, 0.8 * placing.size.height / MM_PER_PT)
+        """Give beside each round a box to tick, its number and its letters; and the counts of stitches."""
+        scale, height = self._scale, placing.size.height
+        size = min(NUMBER_PT * scale, 0.8 * height / MM_PER_PT)
+        letters_pt = min(size, LETTERS_PT * scale)
         rise = 0.35 * size * MM_PER_PT
-        counts_x = placing.left_of(self.piece.end_column - 1) - 1.6
-        before = self.appraisal.rounds[self._rounds_before + rows[0].index - 1].stitches if self._has_below else 0
+        right = placing.left_of(self.piece.laps.right - 1)
+        counts_x = placing.left_of(self.piece.laps.end_column - 1) - 1.6
+        tick = min(TICK_MM * scale, 0.66 * height)
+        ticks = []
+        before = 0
         for row in rows:
             round_ = self.appraisal.rounds[self._rounds_before + row.index]
-            baseline = placing.middle_of(row.index, 0)[1] + rise
-            yield text_at(placing.right + 7.2, baseline, str(round_.number), Style(size), align="right")
+            middle = placing.middle_of(row.index, 0)[1]
+            ticks.append((right + 1.4 * scale + tick / 2, middle))
+            number = text_at(right + 10.4 * scale, middle + rise, str(round_.number), Style(size), align="right")
+            yield number
             letters = " ".join(round_.letters)
-            yield text_at(placing.right + 9.0, baseline, letters, Style(min(size, LETTERS_PT), ink=QUIET))
-            if round_.stitches != before:
-                yield text_at(counts_x, baseline, str(round_.stitches), Style(size, ink=QUIET), align="right")
+            yield text_at(right + 11.6 * scale, middle + rise, letters, Style(letters_pt, ink=QUIET))
+            if round_.stitches != before or row is rows[-1]:
+                yield text_at(counts_x, middle + rise, str(round_.stitches), Style(size, ink=QUIET), align="right")
             before = round_.stitches
-
-    @property
-    def _has_below(self) -> bool:
-        """Whether the count below the piece was shown on the piece before it."""
-        return self.piece.row > 0
+        yield Marks(TICK_BOX, tuple(ticks), tick, QUIET)
 
     def _stitch_numbers(self, placing: Placing) -> Iterator[Box]:
-        baseline = placing.bottom + 3.2
-        for column in _numbered(self.piece, placing.size.width):
+        scale = self._scale
+        baseline = placing.shown_bottom + 3.2 * scale
+        for column in _numbered(self.piece, placing.size.width / scale):
             x = placing.left_of(column - 1) + placing.size.width / 2
-            yield text_at(x, baseline, str(column), Style(7.0), align="middle")
+            yield text_at(x, baseline, str(column), Style(STITCH_PT * scale), align="middle")
 
     def _bracket(self, rows: Sequence[Row], placing: Placing) -> Iterator[Box]:
         row = next((row for row in rows if row.letters), None)
         if row is None:
             return
-        band = self.appraisal.design.bands[self.piece.band]
-        y = placing.bottom + NUMBERS_MM + 0.8
+        band, scale = self.appraisal.design.bands[self.piece.band], self._scale
+        y = placing.shown_bottom + self.manner.measures.numbers + 0.8
         left, right = placing.left_of(row.end - 1), placing.left_of(row.start - 1)
         segments = [(left, y, right, y)]
         if row.first_stitch == 0:
@@ -207,57 +224,12 @@ class _Layout:
         yield Lines(tuple(segments), 0.4, ACCENT)
         if self._is_narrow:
             return
-        words = repeat_words(band.times, len(band.rounds[row.index]))
-        if width_mm(words, size_pt=REPEAT.size_pt, bold=True) <= right - left:
-            yield text_at((left + right) / 2, y + 3.6, words, REPEAT, align="middle")
+        words, style = repeat_words(band.times, len(band.rounds[row.index])), self._repeat
+        if width_mm(words, size_pt=style.size_pt, bold=True) <= right - left:
+            yield text_at((left + right) / 2, y + 3.6 * scale, words, style, align="middle")
         else:
-            yield text_at(left, y + 3.6, words, REPEAT, most=self.plan.room.right - left)
-
-    def _joins(self, placing: Placing, top: float) -> Iterator[Box]:
-        """Say at each cut edge where it goes on, and mark it by ticks that meet those of the other piece."""
-        piece = self.piece
-        left, right = placing.left_of(piece.end_column - 1), placing.right
-        upper = placing.top_of(piece.end - 1)
-        y = top + 3.0
-        if piece.row + 1 < piece.rows:
-            above = self._rounds_before + piece.end + 1
-            yield from self._join(ARROW_UP, left, y, f"round {above} follows on page {self._page(1, 0)}")
-            y += JOIN_MM
-        if piece.is_cut_sideways:
-            yield from self._side_joins(left, right, y)
-        if piece.row > 0:
-            down = placing.bottom + NUMBERS_MM + (BARE_BRACKET_MM if self._is_narrow else BRACKET_MM) + 2.8
-            below = self._rounds_before + piece.first
-            yield from self._join(ARROW_DOWN, left, down, f"round {below} lies below, on page {self._page(-1, 0)}")
-        edges = []
-        if piece.column + 1 < piece.columns:
-            edges.append(left)
-        if piece.column > 0:
-            edges.append(right)
-        ticks = [(x, y1, x, y2) for x in edges for y1, y2 in ((upper, upper - TICK_MM),)]
-        if ticks:
-            yield Lines(tuple(ticks), 0.5, ACCENT)
-
-    def _side_joins(self, left: float, right: float, y: float) -> Iterator[Box]:
-        """Tell both side edges on one line, the right one's words past the left one's where the piece is narrow."""
-        piece, free = self.piece, left
-        if piece.column + 1 < piece.columns:
-            words = f"goes on at {piece.end_column + 1}, page {self._page(0, 1)}"
-            yield from self._join(ARROW_LEFT, left, y, words)
-            free += ARROW_MM + width_mm(words, size_pt=JOIN.size_pt, bold=True) + 4
-        if piece.column > 0:
-            words = f"comes from {piece.right}, page {self._page(0, -1)}"
-            wide = width_mm(words, size_pt=JOIN.size_pt, bold=True)
-            x = max(free, right - ARROW_MM - wide)
-            yield text_at(x, y, words, JOIN)
-            yield Marks(ARROW_RIGHT, ((x + wide + ARROW_MM - 1.2, y - 1.0),), 2.4, ACCENT)
-
-    def _join(self, arrow: Mark, x: float, y: float, words: str) -> Iterator[Box]:
-        yield Marks(arrow, ((x + 1.2, y - 1.0),), 2.4, ACCENT)
-        yield text_at(x + ARROW_MM, y, words, JOIN, most=self.plan.room.right - x - ARROW_MM)
-
-    def _page(self, rows: int, columns: int) -> int:
-        return self.page_of[self.piece.band, self.piece.row + rows, self.piece.column + columns]
+            x = max(self.plan.room.left, min(left, self.plan.room.right - 60 * scale))
+            yield text_at(x, y + 3.6 * scale, words, style, most=self.plan.room.right - x)
 
 
 def band_title(appraisal: Appraisal, band: int) -> str:

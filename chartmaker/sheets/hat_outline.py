@@ -50,9 +50,9 @@ class _Side:
                 yield x1, y1, x2, y2
 
 
-def hat_outline(appraisal: Appraisal, *, width: float) -> Block:
+def hat_outline(appraisal: Appraisal, *, width: float, tallest: float = TALLEST_MM) -> Block:
     """Draw the outline of the worn hat, its cast-on edge at the bottom."""
-    side = _side(appraisal, width)
+    side = _side(appraisal, width, tallest)
     outline = (*side.sides(), side.level(0), side.level(-1))
     boxes: list[Box] = [Lines(outline, 0.45, BLACK), *_bands(appraisal, side, width)]
     y = side.bottom + 3.2
@@ -63,11 +63,11 @@ def hat_outline(appraisal: Appraisal, *, width: float) -> Block:
     return Block(y + 11.0, tuple(boxes))
 
 
-def _side(appraisal: Appraisal, width: float) -> _Side:
+def _side(appraisal: Appraisal, width: float, tallest: float) -> _Side:
     profile = appraisal.profile
     radii = _radii(appraisal)
     heights = (0.0, *accumulate(profile.rise_cm))
-    scale = min((width - 2 * LABEL_MM) / (2 * max(radii)), TALLEST_MM / max(heights[-1], 0.1))
+    scale = min((width - 2 * LABEL_MM) / (2 * max(radii)), tallest / max(heights[-1], 0.1))
     return _Side(
         radii=tuple(radius * scale for radius in radii),
         heights=tuple(height * scale for height in heights),

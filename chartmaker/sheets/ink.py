@@ -13,6 +13,8 @@ HAIRLINE: Ink = (0.62, 0.62, 0.62)
 """Thin lines that show on pale and on dark shades alike."""
 WASH: Ink = (0.945, 0.945, 0.935)
 """A ground for what is set apart."""
+PALE_MARK: Ink = (0.5, 0.5, 0.5)
+"""For marks on paled cells."""
 ACCENT: Ink = (0.10, 0.34, 0.40)
 """The one accent; copied to grey it is nearly black."""
 
@@ -31,6 +33,19 @@ def fill_of(shade: LotShade | None) -> Ink:
         return WHITE
     red, green, blue = shade.srgb
     return red / 255, green / 255, blue / 255
+
+
+def paled(ink: Ink) -> Ink:
+    """Give a colour half-way and more to white."""
+    red, green, blue = (0.35 * part + 0.65 for part in ink)
+    return red, green, blue
+
+
+def in_grey(ink: Ink) -> Ink:
+    """Give the grey that a photocopier makes of a colour: the luma of ITU-R BT.601."""
+    red, green, blue = ink
+    grey = 0.299 * red + 0.587 * green + 0.114 * blue
+    return grey, grey, grey
 
 
 def grey_fill(value: float) -> Ink:

@@ -27,11 +27,14 @@ from chartmaker.sheets.hat_outline import hat_outline
 from chartmaker.sheets.ink import ACCENT, BLACK, WASH
 from chartmaker.sheets.legend import CHIP_MM, chip, grey_chip, look_of, mark_name, sign_chip, signs_in
 from chartmaker.sheets.numbers import count_of, one_place
+from chartmaker.sheets.paper import Frame
 from chartmaker.sheets.tables import CELL_STRONG, CLOSE_PAD_MM, Cell, Column, Drawn, scaled, table
 
 OUTLINE_MM = 58.0
 """Width of the drawing of the hat, beside the steps."""
 STEP = Style(9.5, bold=True, ink=ACCENT)
+NARROW_MM = 150.0
+"""Narrower pages have the drawing below the steps."""
 SPLIT_MM = 110.0
 """Steps that reach further down than this stand below the drawing, not beside it."""
 MOST_NOTE_LINES = 30
@@ -39,10 +42,11 @@ MOST_STOPS = 4
 """Findings that forbid knitting are told here up to this many; the contrast sheet has them all."""
 
 
-def key_blocks(appraisal: Appraisal, *, width: float) -> list[Block]:
+def key_blocks(appraisal: Appraisal, *, frame: Frame) -> list[Block]:
     """Lay out everything that a knitter reads before the first stitch."""
-    look = look_of(appraisal)
-    steps_width = width - OUTLINE_MM - 6
+    look, width = look_of(appraisal), frame.width
+    is_narrow = width < NARROW_MM
+    steps_width = width if is_narrow else width - OUTLINE_MM - 6
     steps = [
         block for number, step in enumerate(_steps(appraisal), start=1) for block in _step(number, step, steps_width)
     ]
@@ -51,11 +55,22 @@ def key_blocks(appraisal: Appraisal, *, width: float) -> list[Block]:
     if notes:
         steps += [space(1.5), *paragraph(f"Notes: {notes}", width=steps_width, most_lines=MOST_NOTE_LINES)]
     blocks = [*_warning(appraisal, width), heading("How to knit it", width=width)]
-    beside_outline, below_outline = _split(steps, SPLIT_MM)
     aside = [hat_outline(appraisal, width=OUTLINE_MM), *_signs(appraisal, OUTLINE_MM)]
-    blocks += [beside(beside_outline, aside, right_x=width - OUTLINE_MM), *below_outline]
+    if is_narrow or height_of(aside) > frame.height - 20:
+        signs = list(_signs(appraisal, width - OUTLINE_MM - 6))
+        blocks += [*steps, *_beside_outline(appraisal, signs, frame)]
+    else:
+        beside_outline, below_outline = _split(steps, min(SPLIT_MM, frame.height - 20))
+        blocks += [beside(beside_outline, aside, right_x=width - OUTLINE_MM), *below_outline]
     blocks += [heading("Letters", width=width), *_letters(appraisal, look, width)]
     return [*blocks, *kept([heading("Bands, from the edge up", width=width), *_bands(appraisal, width)])]
+
+
+def _beside_outline(appraisal: Appraisal, signs: list[Block], frame: Frame) -> list[Block]:
+    """Set the outline at the left and the signs beside it, as far as they reach; the others follow below."""
+    outline = hat_outline(appraisal, width=OUTLINE_MM)
+    first, others = _split(signs, min(1.2 * outline.height, frame.height - 10))
+    return [beside([outline], first, right_x=OUTLINE_MM + 6), *others]
 
 
 def _split(blocks: list[Block], most: float) -> tuple[list[Block], list[Block]]:

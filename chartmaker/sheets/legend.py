@@ -1,6 +1,7 @@
 """What the marks mean: a chip for each letter with its shade, its grey and its mark, and the signs of the chart."""
 
 import math
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from chartmaker.appraisal import Appraisal, LetterAppraisal
@@ -9,18 +10,22 @@ from chartmaker.sheets.boxes import Box, Fills, Marks, Style, outline_of, text_a
 from chartmaker.sheets.chart_cells import Look
 from chartmaker.sheets.ink import BLACK, HAIRLINE, fill_of, grey_fill, ink_on
 from chartmaker.sheets.lines import MM_PER_PT, width_mm
-from chartmaker.sheets.marks import PURL_BAR, SHAPING_MARKS, Mark, marks_by_letter
+from chartmaker.sheets.marks import CATCH, PURL_BAR, SHAPING_MARKS, Mark, marks_by_letter
 from chartmaker.sheets.paper import Frame
 
 CHIP_MM = 5.0
 """Side of a chip."""
 EDGE_MM = 0.18
-ENTRY = Style(8.0)
-MOST_IN_ROW, FEWEST_IN_ROW = 5, 4
+ENTRY_PT = 8.0
+MOST_IN_ROW, FEWEST_IN_ROW = 6, 2
 """Entries of the strip in a row: as many as leave every name whole, within these."""
 NAME_INDENT_MM = 5.0
 """From the letter to the name of its lot."""
 ROW_MM = 6.2
+MOST_STRIP_SHARE = 0.2
+"""Of the page's height: a strip that would take more leaves the lots' names to the key."""
+BARE_ENTRY_MM = 13.0
+"""Width of an entry without a name; a sign takes two."""
 
 SIGN_WORDS = {
     Shaping.K2TOG: ("k2tog", "knit 2 together: leans right"),
@@ -33,6 +38,7 @@ SIGN_WORDS = {
 }
 """Terms of the trade; how each is worked is common practice, no source."""
 PURL_WORDS = ("purl", "purled, seen from the right side")
+CATCH_WORDS = ("catch", "a long float: lay the resting strand in behind this stitch")
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,27 +50,47 @@ class Sign:
     words: str
 
 
-def look_of(appraisal: Appraisal) -> Look:
-    """Decide how the letters of a hat are shown."""
+def look_of(appraisal: Appraisal, *, is_bare: bool = False) -> Look:
+    """Decide how the letters of a hat are shown; bare, no cell is filled, and their marks alone tell them apart."""
     marks = marks_by_letter({item.letter: item.requirement.stitches for item in appraisal.letters})
-    return Look(marks, {item.letter: item.shade for item in appraisal.letters})
+    shades = {item.letter: None if is_bare else item.shade for item in appraisal.letters}
+    return Look(marks, shades, catches_of(appraisal))
+
+
+def catches_of(appraisal: Appraisal) -> dict[tuple[int, int], frozenset[int]]:
+    """Give where long floats are caught, by band and round in the band, as stitches of the repeat.
+
+    The repeats of a round have the same floats, so those that begin in the first repeat speak for all.
+    """
+    found: dict[tuple[int, int], set[int]] = {}
+    for one in appraisal.long_floats:
+        line = appraisal.rounds[one.round]
+        length = len(appraisal.design.bands[line.band].rounds[line.index_in_band])
+        if one.start < length:
+            caught = found.setdefault((line.band, line.index_in_band), set())
+            caught.update(stitch % length for stitch in one.catches)
+    return {place: frozenset(stitches) for place, stitches in found.items()}
 
 
 def signs_in(appraisal: Appraisal) -> list[Sign]:
     """List the signs that a hat's chart uses."""
     used = set[int]().union(*(line.shaping for _, line in appraisal.design.rounds()))
     signs = [Sign(SHAPING_MARKS[shape], *SIGN_WORDS[shape]) for shape in SIGN_WORDS if shape in used]
-    is_textured = any("p" in band.texture for band in appraisal.design.bands)
-    return [*signs, Sign(PURL_BAR, *PURL_WORDS)] if is_textured else signs
+    if any("p" in band.texture for band in appraisal.design.bands):
+        signs.append(Sign(PURL_BAR, *PURL_WORDS))
+    if appraisal.long_floats:
+        signs.append(Sign(CATCH, *CATCH_WORDS))
+    return signs
 
 
 def chip(x: float, top: float, letter: LetterAppraisal, look: Look, *, side: float = CHIP_MM) -> list[Box]:
     """Give a letter's shade with its mark, as a cell of the chart shows them."""
     square = (x, top, side, side)
     mark = look.marks[letter.letter]
-    boxes: list[Box] = [Fills((square,), fill_of(letter.shade)), outline_of(square, width=EDGE_MM, ink=HAIRLINE)]
+    shade = look.shades[letter.letter]
+    boxes: list[Box] = [Fills((square,), fill_of(shade)), outline_of(square, width=EDGE_MM, ink=HAIRLINE)]
     if mark.shapes:
-        boxes.append(Marks(mark, ((x + side / 2, top + side / 2),), 0.62 * side, ink_on(letter.shade)))
+        boxes.append(Marks(mark, ((x + side / 2, top + side / 2),), 0.62 * side, ink_on(shade)))
     return boxes
 
 
@@ -78,47 +104,84 @@ def grey_chip(x: float, top: float, letter: LetterAppraisal, *, side: float = CH
 def sign_chip(x: float, top: float, mark: Mark, *, side: float = CHIP_MM) -> list[Box]:
     """Give a sign in an empty cell."""
     square = (x, top, side, side)
-    centre = (x + side / 2, top + side / 2)
-    return [outline_of(square, width=EDGE_MM, ink=HAIRLINE), Marks(mark, (centre,), 0.84 * side, BLACK)]
+    centre, share = (x + side / 2, top + side / 2), 0.84
+    if mark is CATCH:
+        centre, share = (x + 0.16 * side, top + side / 2), 0.32
+    return [outline_of(square, width=EDGE_MM, ink=HAIRLINE), Marks(mark, (centre,), share * side, BLACK)]
 
 
-def strip_height(appraisal: Appraisal, width: float) -> float:
-    """Give the height of the strip that every page of the chart carries."""
-    entries = len(appraisal.letters) + len(signs_in(appraisal))
-    return math.ceil(entries / _in_row(appraisal, width)) * ROW_MM
+@dataclass(frozen=True, slots=True)
+class Strip:
+    """The strip that every page of the chart carries at its top: each letter with its lot, each sign with its name."""
+
+    boxes: tuple[Box, ...]
+    height: float
 
 
-def strip(appraisal: Appraisal, look: Look, frame: Frame) -> list[Box]:
-    """Lay the strip out at the top of a frame: each letter with its lot, each sign with its name."""
-    boxes: list[Box] = []
-    in_row = _in_row(appraisal, frame.width)
-    width = frame.width / in_row
+def strip(appraisal: Appraisal, look: Look, frame: Frame, *, scale: float = 1.0) -> Strip:
+    """Lay the strip out at the top of a frame, as large as is wished where that leaves the page to the chart."""
     entries: tuple[LetterAppraisal | Sign, ...] = (*appraisal.letters, *signs_in(appraisal))
-    for number, entry in enumerate(entries):
-        x = frame.left + number % in_row * width
-        top = frame.top + number // in_row * ROW_MM
-        baseline = top + CHIP_MM / 2 + 0.35 * ENTRY.size_pt * MM_PER_PT
-        if isinstance(entry, Sign):
-            boxes.extend(sign_chip(x, top, entry.mark))
-            boxes.append(
-                text_at(x + CHIP_MM + 1.6, baseline, entry.name, ENTRY, most=_name_width(width) + NAME_INDENT_MM)
-            )
-            continue
-        boxes.extend(chip(x, top, entry, look))
-        boxes.append(text_at(x + CHIP_MM + 1.6, baseline, entry.letter, replace(ENTRY, bold=True)))
-        name = text_at(x + CHIP_MM + NAME_INDENT_MM, baseline, lot_name(entry), ENTRY, most=_name_width(width))
-        boxes.append(name)
-    return boxes
+    most = MOST_STRIP_SHARE * frame.height
+    for size in (scale, 1.0):
+        in_row = _in_row(appraisal, frame.width, size)
+        height = math.ceil(len(entries) / in_row) * ROW_MM * size
+        if height <= most:
+            step = frame.width / in_row
+            places = [(number % in_row * step, number // in_row, step) for number in range(len(entries))]
+            break
+    else:
+        size = 1.0
+        places, height = _bare_places(entries, frame.width)
+    boxes = [
+        box
+        for entry, (x, row, wide) in zip(entries, places, strict=True)
+        for box in _entry(entry, look, (frame.left + x, frame.top + row * ROW_MM * size), wide=wide, scale=size)
+    ]
+    return Strip(tuple(boxes), height)
 
 
-def _in_row(appraisal: Appraisal, width: float) -> int:
+def _bare_places(
+    entries: Sequence[LetterAppraisal | Sign], width: float
+) -> tuple[list[tuple[float, int, float]], float]:
+    """Give offset, row and width of entries without the lots' names, and the height that they take."""
+    places: list[tuple[float, int, float]] = []
+    x, row = 0.0, 0
+    for entry in entries:
+        wide = BARE_ENTRY_MM * (2 if isinstance(entry, Sign) else 1)
+        if x + wide > width:
+            x, row = 0.0, row + 1
+        places.append((x, row, wide))
+        x += wide
+    return places, (row + 1) * ROW_MM
+
+
+def _entry(
+    entry: LetterAppraisal | Sign, look: Look, place: tuple[float, float], *, wide: float, scale: float
+) -> Iterator[Box]:
+    x, top = place
+    side, style = CHIP_MM * scale, Style(ENTRY_PT * scale)
+    baseline = top + side / 2 + 0.35 * style.size_pt * MM_PER_PT
+    words_x = x + side + 1.6 * scale
+    if isinstance(entry, Sign):
+        yield from sign_chip(x, top, entry.mark, side=side)
+        yield text_at(words_x, baseline, entry.name, style, most=wide - side - 3.0 * scale)
+        return
+    yield from chip(x, top, entry, look, side=side)
+    yield text_at(words_x, baseline, entry.letter, replace(style, bold=True))
+    if wide > BARE_ENTRY_MM:
+        room = _name_width(wide, scale)
+        yield text_at(x + side + NAME_INDENT_MM * scale, baseline, lot_name(entry), style, most=room)
+
+
+def _in_row(appraisal: Appraisal, width: float, scale: float) -> int:
     names = [lot_name(item)[:100] for item in appraisal.letters]
-    longest = max((width_mm(name, size_pt=ENTRY.size_pt) for name in names), default=0.0)
-    return MOST_IN_ROW if longest <= _name_width(width / MOST_IN_ROW) else FEWEST_IN_ROW
+    longest = max((width_mm(name, size_pt=ENTRY_PT * scale) for name in names), default=0.0)
+    fits = (count for count in range(MOST_IN_ROW, FEWEST_IN_ROW, -1) if longest <= _name_width(width / count, scale))
+    return next(fits, FEWEST_IN_ROW)
 
 
-def _name_width(entry_width: float) -> float:
-    return entry_width - CHIP_MM - NAME_INDENT_MM - 2.0
+def _name_width(entry_width: float, scale: float) -> float:
+    return entry_width - (CHIP_MM + NAME_INDENT_MM + 2.0) * scale
 
 
 def lot_name(letter: LetterAppraisal) -> str:

@@ -154,6 +154,8 @@ ARROW_DOWN = Mark(
     ),
 )
 """Joins between the pieces of a chart."""
+CATCH = Mark("catch", (Solid(((-0.5, 0.5), (-0.5, -0.5), (0.5, 0.0))),))
+"""At a cell's left edge: the strand that rests is caught behind this stitch. Our own sign."""
 OUT_OF_GAMUT = Mark("out of gamut", (Ring(_MIDDLE, 0.36), _line((0, 0.3), (0, -0.1)), Disc((0, -0.25), 0.07)), 0.09)
 """A shade that neither paper nor screen can show."""
 

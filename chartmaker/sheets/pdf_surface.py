@@ -3,10 +3,12 @@
 from io import BytesIO
 from itertools import pairwise
 
+from PIL import Image
 from reportlab import rl_config
+from reportlab.lib.utils import ImageReader
 from reportlab.pdfgen.canvas import Canvas
 
-from chartmaker.sheets.boxes import Fills, Lines, Marks, Page, Style, Text
+from chartmaker.sheets.boxes import Bookmark, Fills, Lines, Marks, Page, Picture, Style, Text
 from chartmaker.sheets.faces import Outline, house_face
 from chartmaker.sheets.ink import Ink
 from chartmaker.sheets.lines import MM_PER_PT
@@ -20,6 +22,8 @@ PT = 1 / MM_PER_PT
 rl_config.useA85 = 0
 """Streams stay binary: writing them as text costs a quarter of their size and of the time. ReportLab has no narrower
 switch, and nothing else here uses it."""
+PICTURE_QUALITY = 90
+"""Of JPEG: a picture of the hat takes a tenth of its pixels' bytes."""
 LONGEST_METADATA = 400
 """Characters of a title that the file's own data carry."""
 
@@ -43,20 +47,20 @@ class PdfSurface:
         self._canvas.setSubject("")
         self._canvas.setCreator("Chartmaker")
         self._height = 0.0
+        self._bookmarks = 0
         self._forms: dict[tuple[str, bool, float], str] = {}
         self._font: tuple[str, float] | None = None
         self._fill: Ink | None = None
         self._stroke: tuple[Ink, float] | None = None
 
     def begin_page(self, page: Page, paper: Paper) -> None:
-        """Start a page, with its bookmark."""
+        """Start a page, with its bookmarks."""
         self._height = paper.height_mm * PT
         self._font = self._fill = self._stroke = None
         self._canvas.setLineCap(1)
         self._canvas.setLineJoin(1)
-        if page.bookmark:
-            self._canvas.bookmarkPage(page.sheet)
-            self._canvas.addOutlineEntry(page.bookmark, page.sheet, level=0)
+        for bookmark in page.bookmarks:
+            self._mark(bookmark)
 
     def end_page(self) -> None:
         """Finish the page."""
@@ -110,6 +114,22 @@ class PdfSurface:
         if any(isinstance(shape, Ring | Stroke) for shape in box.mark.shapes):
             self._stroke_with(box.ink, box.mark.stroke * size)
             self._canvas.drawPath(stroked, stroke=1, fill=0)
+
+    def picture(self, box: Picture) -> None:
+        """Draw pixels, packed as a photograph is: a hat has no edge that would show it."""
+        left, top, width, height = (part * PT for part in box.rectangle)
+        pixels = box.pixels
+        packed = BytesIO()
+        image = Image.frombytes("RGB", (pixels.width, pixels.height), pixels.rgb)
+        image.save(packed, "JPEG", quality=PICTURE_QUALITY, subsampling=0)
+        packed.seek(0)
+        self._canvas.drawImage(ImageReader(packed), left, self._height - top - height, width, height)
+
+    def _mark(self, bookmark: Bookmark) -> None:
+        key = f"mark{self._bookmarks}"
+        self._bookmarks += 1
+        self._canvas.bookmarkPage(key, fit="XYZ", left=0, top=self._height - bookmark.top * PT, zoom=0)
+        self._canvas.addOutlineEntry(_storable(bookmark.title), key, level=bookmark.level)
 
     def _write(self, text: str, x: float, y: float, *, size: float, bold: bool) -> None:
         font = house_face(bold=bold).fontName, size

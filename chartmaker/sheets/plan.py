@@ -1,77 +1,115 @@
-"""Which sheets there are, which pages they take, and in which order."""
+"""Which pages each sheet takes, and in which order."""
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from chartmaker.appraisal import Appraisal
 from chartmaker.sheets.bath_layout import bath_blocks
-from chartmaker.sheets.boxes import Box, Page
-from chartmaker.sheets.chart_layout import chart_pages, plan_chart
+from chartmaker.sheets.boxes import Body, Bookmark, Box, Page
+from chartmaker.sheets.chart_layout import Manner, chart_pages, plan_chart
+from chartmaker.sheets.chart_plan import LARGE, USUAL
 from chartmaker.sheets.contrast_layout import contrast_blocks
-from chartmaker.sheets.flow import flowed
+from chartmaker.sheets.cover_layout import cover_pages
+from chartmaker.sheets.flow import Block, flowed
 from chartmaker.sheets.furniture import Furniture
+from chartmaker.sheets.ink import in_grey
+from chartmaker.sheets.job import SHEET_TITLES, PrintJob
 from chartmaker.sheets.key_layout import key_blocks
-from chartmaker.sheets.paper import Frame, Paper
+from chartmaker.sheets.legend import look_of
+from chartmaker.sheets.paper import Frame
 from chartmaker.sheets.rounds_layout import rounds_pages
+from chartmaker.sheets.whole_layout import whole_hat
 from chartmaker.sheets.yarn_layout import yarn_blocks
-
-SHEET_TITLES = {"chart": "Chart", "yarn": "Yarn", "contrast": "Contrast", "baths": "Baths", "rounds": "Rounds"}
-"""The sheets by the word of the command line, in their usual order, with what is printed on them."""
-SHEETS = tuple(SHEET_TITLES)
 
 Progress = Callable[[int, int], None]
 """Told the number of pages done and of all pages; may raise to stop."""
 
 
 @dataclass(frozen=True, slots=True)
-class _Body:
-    """A page before head and foot."""
+class Sought:
+    """What a sheet is laid out for."""
 
-    sheet: str
-    boxes: Sequence[Box]
-    bookmark: str = ""
-
-
-def sheets_named(names: Sequence[str]) -> tuple[str, ...]:
-    """Give the sheets asked for, each once, in the order asked for; raises ValueError for one that is not known."""
-    if isinstance(names, str):
-        raise ValueError(f"sheets are given one by one, not as the text {names!r}")  # noqa: TRY004 - told to the user
-    for name in names:
-        if name not in SHEET_TITLES:
-            raise ValueError(f"there is no sheet {name!r}; the sheets are {', '.join(SHEETS)}")
-    if not names:
-        raise ValueError(f"no sheet is named; the sheets are {', '.join(SHEETS)}")
-    return tuple(dict.fromkeys(names))
+    appraisal: Appraisal
+    job: PrintJob
+    frame: Frame
+    first_page: int
+    """Number of its first page in the print."""
 
 
-def plan_pages(appraisal: Appraisal, *, paper: Paper, sheets: Sequence[str], printed_on: str = "") -> list[Page]:
+def plan_pages(appraisal: Appraisal, job: PrintJob) -> list[Page]:
     """Lay out all pages of the sheets asked for."""
-    bodies: list[_Body] = []
-    for name in sheets_named(sheets):
-        bodies.extend(_bodies(appraisal, name, paper.frame, first_page=len(bodies) + 1))
+    bodies: list[tuple[str, Body]] = []
+    for name in job.sheets:
+        made = _MAKERS[name](Sought(appraisal, job, job.sheet.frame, len(bodies) + 1))
+        mark = Bookmark(SHEET_TITLES[name])
+        first = Body(made[0].boxes, (mark, *made[0].bookmarks))
+        bodies.extend((name, body) for body in (first, *made[1:]))
     design = appraisal.design
-    furniture = Furniture(design.title, design.colourway.name, printed_on, paper)
+    date = job.printed_on.isoformat() if job.printed_on else ""
+    furniture = Furniture(design.title, design.colourway.name, date, job.sheet)
     pages = []
-    for number, body in enumerate(bodies, start=1):
-        around = furniture.boxes(sheet_title=SHEET_TITLES[body.sheet], number=number, count=len(bodies))
-        pages.append(Page(body.sheet, (*around, *body.boxes), body.bookmark))
+    for number, (name, body) in enumerate(bodies, start=1):
+        around = furniture.boxes(sheet_title=SHEET_TITLES[name], number=number, count=len(bodies))
+        if name == "chart-bw":
+            around = [box.inked(in_grey) for box in around]
+        pages.append(Page(name, (*around, *body.boxes), body.bookmarks))
     return pages
 
 
-def _bodies(appraisal: Appraisal, name: str, frame: Frame, *, first_page: int) -> list[_Body]:
-    makers = {"yarn": yarn_blocks, "contrast": contrast_blocks, "baths": bath_blocks}
-    if name == "chart":
-        bodies = _chart_bodies(appraisal, frame, first_page=first_page)
-    elif name == "rounds":
-        bodies = [_Body(name, boxes) for boxes in rounds_pages(appraisal, frame=frame)]
-    else:
-        bodies = [_Body(name, boxes) for boxes in flowed(makers[name](appraisal, width=frame.width), frame)]
-    return [replace(bodies[0], bookmark=SHEET_TITLES[name]), *bodies[1:]]
+def _flowed(blocks: Callable[[Appraisal, Frame], list[Block]]) -> Callable[[Sought], list[Body]]:
+    """Make a sheet of what is laid out as blocks."""
+
+    def make(sought: Sought) -> list[Body]:
+        pages = flowed(blocks(sought.appraisal, sought.frame), sought.frame)
+        return [Body(boxes) for boxes in pages]
+
+    return make
 
 
-def _chart_bodies(appraisal: Appraisal, frame: Frame, *, first_page: int) -> list[_Body]:
-    """Give the key, then the drawings; the drawings name pages, so that the key's length must be known first."""
-    key = flowed(key_blocks(appraisal, width=frame.width), frame)
-    plan = plan_chart(appraisal, frame)
-    drawings = chart_pages(appraisal, frame, plan, first_page=first_page + len(key))
-    return [_Body("chart", boxes) for boxes in (*key, *drawings)]
+def _cover(sought: Sought) -> list[Body]:
+    pages = cover_pages(sought.appraisal, frame=sought.frame, picture=sought.job.picture)
+    return [Body(boxes) for boxes in pages]
+
+
+def _key(sought: Sought) -> list[Body]:
+    return [Body(boxes) for boxes in flowed(key_blocks(sought.appraisal, frame=sought.frame), sought.frame)]
+
+
+def _rounds(sought: Sought) -> list[Body]:
+    return [Body(boxes) for boxes in rounds_pages(sought.appraisal, frame=sought.frame)]
+
+
+def _chart(sought: Sought, *, is_bare: bool = False, is_large: bool = False) -> list[Body]:
+    """Give the whole hat small, then each band large; the small one names the pages of the others."""
+    look = look_of(sought.appraisal, is_bare=is_bare)
+    measures = LARGE if is_large else USUAL
+    manner = Manner(look=look, measures=measures, every=sought.job.heavy_lines)
+    plan = plan_chart(sought.appraisal, sought.frame, manner)
+    first = sought.first_page + 1
+    pages = list(chart_pages(sought.appraisal, plan, manner, first_page=first))
+    found = {piece.band: first + number for number, page in reversed([*enumerate(plan.pages)]) for piece in page}
+    whole = whole_hat(sought.appraisal, sought.frame, look, page_of=found)
+    return [Body(whole), *pages]
+
+
+def _bare_chart(sought: Sought) -> list[Body]:
+    """Give the chart without any colour, as a photocopier would."""
+    return [Body(_grey(body.boxes), body.bookmarks) for body in _chart(sought, is_bare=True)]
+
+
+def _grey(boxes: Sequence[Box]) -> tuple[Box, ...]:
+    return tuple(box.inked(in_grey) for box in boxes)
+
+
+_MAKERS: dict[str, Callable[[Sought], list[Body]]] = {
+    "cover": _cover,
+    "key": _key,
+    "chart": _chart,
+    "chart-bw": _bare_chart,
+    "chart-large": lambda sought: _chart(sought, is_large=True),
+    "rounds": _rounds,
+    "yarn": _flowed(lambda appraisal, frame: yarn_blocks(appraisal, width=frame.width)),
+    "contrast": _flowed(lambda appraisal, frame: contrast_blocks(appraisal, width=frame.width)),
+    "baths": _flowed(lambda appraisal, frame: bath_blocks(appraisal, width=frame.width)),
+}
+"""What makes each sheet's pages."""

@@ -32,11 +32,15 @@ GUTTER_MM = 7.0
 TICK_MM = 2.6
 """Side of the box to tick."""
 TICK_ROOM_MM = 4.4
+HEAD_ROOM_MM = 12.0
+"""For the name of a band above the first round of a page."""
 LINE_GAP_MM = 1.1
 """Below each instruction."""
+NARROWEST_COLUMN_MM = 78.0
 MOST_LINES_IN_COLUMN = 8
-"""An instruction that needs more in half the width asks for the whole width."""
-LETTERS_IN_ROW = 3
+"""An instruction that needs more lines in a column asks for wider ones."""
+LETTER_MM = 55.0
+"""Room of a letter and its lot, at least."""
 BREAKS = re.compile(r" (?![A-Z]\b|\*|more\b)(?<!\* )(?<!\] )(?<!rep )(?<!\d (?=times|sts?\b))")
 """Spaces at which a line may end: never between a stitch and its letter, a number and what it counts, or within the
 words that repeat."""
@@ -85,11 +89,13 @@ def rounds_pages(appraisal: Appraisal, *, frame: Frame) -> list[tuple[Box, ...]]
 
 
 def _columns(instructions: Sequence[Instruction], frame: Frame, label: float) -> _Columns:
-    """Take two columns, or one where an instruction is too long for half the width."""
-    two = _Columns(2, frame)
-    room = two.width - TICK_ROOM_MM - label - 2
+    """Take as many columns as the page is wide for, fewer where an instruction is too long for one."""
     longest = max(width_mm(one.text, size_pt=LINE.size_pt) for one in instructions)
-    return two if longest <= MOST_LINES_IN_COLUMN * room else _Columns(1, frame)
+    for count in range(max(1, int(frame.width // NARROWEST_COLUMN_MM)), 1, -1):
+        columns = _Columns(count, frame)
+        if longest <= MOST_LINES_IN_COLUMN * (columns.width - TICK_ROOM_MM - label - 2):
+            return columns
+    return _Columns(1, frame)
 
 
 def _placed(blocks: Sequence[Block], frame: Frame) -> Iterator[Box]:
@@ -101,11 +107,12 @@ def _placed(blocks: Sequence[Block], frame: Frame) -> Iterator[Box]:
 
 def _letters(appraisal: Appraisal, width: float) -> Iterator[Block]:
     """Give each letter with its shade and its lot, some in a row."""
-    look, room = look_of(appraisal), width / LETTERS_IN_ROW
+    in_row = max(1, int(width // LETTER_MM))
+    look, room = look_of(appraisal), width / in_row
     baseline = CHIP_MM / 2 + 0.35 * BODY.size_pt * MM_PER_PT
-    for start in range(0, len(appraisal.letters), LETTERS_IN_ROW):
+    for start in range(0, len(appraisal.letters), in_row):
         boxes: list[Box] = []
-        for place, item in enumerate(appraisal.letters[start : start + LETTERS_IN_ROW]):
+        for place, item in enumerate(appraisal.letters[start : start + in_row]):
             x = place * room
             boxes += chip(x, 0, item, look)
             boxes.append(text_at(x + CHIP_MM + 1.8, baseline, item.letter, STRONG))
@@ -139,7 +146,7 @@ def _band(number: int, band: WrittenBand, columns: _Columns, label: float) -> li
     title = f"{number}  {band.title}".rstrip()
     head = _band_heading(title, numbers, columns.width)
     again = _band_heading(title, f"{numbers}, continued", columns.width)
-    lines = [_instruction(one, columns.width, label) for one in band.instructions]
+    lines = [block for one in band.instructions for block in _instruction(one, columns, label)]
     whole = [head, *lines]
     if height_of(whole) <= columns.frame.height / 2:
         return kept(whole)
@@ -154,19 +161,23 @@ def _band_heading(title: str, numbers: str, width: float) -> Block:
     return Block(height + 4.0, (name, side), keeps_next=True, gap=2.6)
 
 
-def _instruction(one: Instruction, width: float, label: float) -> Block:
-    """Give a round as one block: its box, its number and its text never part.
+def _instruction(one: Instruction, columns: _Columns, label: float) -> Iterator[Block]:
+    """Give a round as one block: its box, its number and its text do not part.
 
-    The longest that there can be, 600 decreases that do not fold, fits a page.
+    The longest that there can be, 600 decreases that do not fold, fits a large page; on a small one it goes on over.
     """
+    width = columns.width
     indent = TICK_ROOM_MM + label + 2
     lines = [(line, LINE) for line in _broken(one.text, most=width - indent, style=LINE)]
     lines += [(line, NUMBER) for line in _broken(one.trouble, most=width - indent, style=NUMBER)]
     height = line_height(LINE)
     number = text_at(TICK_ROOM_MM, 0.76 * height, _numbers(one), NUMBER)
     tick = outline_of((0.2, 0.76 * height - TICK_MM + 0.2, TICK_MM, TICK_MM), width=0.25, ink=QUIET)
-    texts = [text_at(indent, (place + 0.76) * height, line, style) for place, (line, style) in enumerate(lines)]
-    return Block(len(lines) * height + LINE_GAP_MM, (tick, number, *texts))
+    most = max(1, int((columns.frame.height - HEAD_ROOM_MM) // height))
+    for start in range(0, len(lines), most):
+        part = lines[start : start + most]
+        texts = [text_at(indent, (place + 0.76) * height, line, style) for place, (line, style) in enumerate(part)]
+        yield Block(len(part) * height + LINE_GAP_MM, (*((tick, number) if not start else ()), *texts))
 
 
 def _broken(text: str, *, most: float, style: Style) -> list[str]:

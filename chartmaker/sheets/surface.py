@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from typing import Protocol
 
-from chartmaker.sheets.boxes import Fills, Lines, Marks, Page, Text
+from chartmaker.sheets.boxes import Fills, Lines, Marks, Page, Picture, Text
 from chartmaker.sheets.paper import Paper
 
 
@@ -24,6 +24,9 @@ class Surface(Protocol):
 
     def marks(self, box: Marks) -> None:
         """Draw a mark at each of its places."""
+
+    def picture(self, box: Picture) -> None:
+        """Draw pixels."""
 
     def end_page(self) -> None:
         """Finish the page."""
@@ -48,4 +51,6 @@ def draw_page(page: Page, paper: Paper, surface: Surface) -> None:
                 surface.lines(box)
             case Marks():
                 surface.marks(box)
+            case Picture():
+                surface.picture(box)
     surface.end_page()

@@ -10,8 +10,8 @@ from reportlab.pdfgen.canvas import Canvas
 from chartmaker.appraisal import appraise
 from chartmaker.files.design_reading import read_design
 from chartmaker.sheets.boxes import Fills, Lines, Marks, Text
-from chartmaker.sheets.paper import paper_named
-from chartmaker.sheets.plan import SHEETS, plan_pages
+from chartmaker.sheets.job import PrintJob
+from chartmaker.sheets.plan import plan_pages
 from chartmaker.sheets.print_sheets import print_sheets
 from tests.benchmarks.row import Row, interleaved_ms
 
@@ -21,12 +21,9 @@ CAP = Path(__file__).parents[2] / "examples" / "lockside-cap.hat.toml"
 def measure() -> Iterator[Row]:
     """Print the cap and the bare shapes turn about."""
     appraisal = appraise(read_design(CAP))
-    shapes = [
-        count_shapes(page.boxes)
-        for page in plan_pages(appraisal, paper=paper_named("a4"), sheets=SHEETS, printed_on="")
-    ]
+    shapes = [count_shapes(page.boxes) for page in plan_pages(appraisal, PrintJob())]
     printed_ms, bare_ms = interleaved_ms(
-        lambda: print_sheets(appraisal, paper="a4"), lambda: draw_bare(shapes), times=15
+        lambda: print_sheets(appraisal, PrintJob()), lambda: draw_bare(shapes), times=15
     )
     total = sum(shapes, Counter())
     yield Row(

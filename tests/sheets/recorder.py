@@ -3,13 +3,15 @@
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
+from typing import Any
 
 from chartmaker.appraisal import Appraisal
-from chartmaker.sheets.boxes import Box, Fills, Lines, Marks, Page, Text
+from chartmaker.sheets.boxes import Box, Fills, Lines, Marks, Page, Picture, Text
 from chartmaker.sheets.chart_plan import CellSize
+from chartmaker.sheets.job import SHEETS, PrintJob
 from chartmaker.sheets.marks import Mark
-from chartmaker.sheets.paper import PAPERS, Paper
-from chartmaker.sheets.plan import SHEETS, plan_pages
+from chartmaker.sheets.paper import Paper
+from chartmaker.sheets.plan import plan_pages
 from chartmaker.sheets.surface import draw
 
 
@@ -37,6 +39,9 @@ class Recorder:
     def marks(self, box: Marks) -> None:
         self.pages[-1].append(box)
 
+    def picture(self, box: Picture) -> None:
+        self.pages[-1].append(box)
+
     def end_page(self) -> None:
         assert self.pages[-1], "a page with nothing on it"
 
@@ -50,12 +55,10 @@ class Recorder:
         ]
 
 
-def record(
-    appraisal: Appraisal, *, paper: str = "a4", sheets: Sequence[str] = SHEETS, printed_on: str = ""
-) -> Recorder:
+def record(appraisal: Appraisal, *, sheets: Sequence[str] = SHEETS, **choices: Any) -> Recorder:
     recorder = Recorder()
-    size = PAPERS[paper]
-    draw(plan_pages(appraisal, paper=size, sheets=sheets, printed_on=printed_on), size, recorder)
+    job = PrintJob(sheets=sheets, **choices)
+    draw(plan_pages(appraisal, job), job.sheet, recorder)
     return recorder
 
 

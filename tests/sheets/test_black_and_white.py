@@ -4,8 +4,10 @@ import pypdfium2
 from chartmaker.appraisal import appraise
 from chartmaker.sheets.boxes import Lines
 from chartmaker.sheets.chart_grid import WIDTHS_MM
-from chartmaker.sheets.chart_layout import plan_chart
+from chartmaker.sheets.chart_layout import Manner, plan_chart
 from chartmaker.sheets.ink import HAIRLINE
+from chartmaker.sheets.job import PrintJob
+from chartmaker.sheets.legend import look_of
 from chartmaker.sheets.paper import PAPERS
 from chartmaker.sheets.print_sheets import print_sheets
 from tests.builders import chart
@@ -28,9 +30,9 @@ def printed_cells(design):
     thin = [box for box in page if isinstance(box, Lines) and (box.width, box.ink) == (WIDTHS_MM[0], HAIRLINE)][-1]
     edges = [box for box in page if isinstance(box, Lines) and box.width == WIDTHS_MM[1]][-1]
     left, top, right, bottom = edges.extent
-    size = plan_chart(appraisal, PAPERS["a4"].frame).size
+    size = plan_chart(appraisal, PAPERS["a4"].frame, Manner(look=look_of(appraisal))).size
     assert thin.extent[2] <= right
-    document = pypdfium2.PdfDocument(print_sheets(appraisal, sheets=("chart",)))
+    document = pypdfium2.PdfDocument(print_sheets(appraisal, PrintJob(sheets=("chart",))))
     grey = np.asarray(document[len(document) - 1].render(scale=DPI / 72).to_pil().convert("L"))
     document.close()
     rows, columns = round((bottom - top) / size.height), round((right - left) / size.width)

@@ -7,11 +7,13 @@ from chartmaker.model.band import Band
 from chartmaker.model.design import Design
 from chartmaker.model.gauge import Gauge
 from chartmaker.model.round import Round
-from chartmaker.sheets.chart_plan import GAP_MM, LEFT_MM, RIGHT_MM, best_size, cell_size, cut, paged
+from chartmaker.sheets.chart_layout import NUMBER_PT
+from chartmaker.sheets.chart_plan import LARGE, USUAL, best_size, cell_size, cut, paged
 from chartmaker.sheets.paper import PAPERS
 from tests.strategies import bands, gauges
 
-ROOMS = [paper.frame for paper in PAPERS.values()]
+ROOMS = [sheet.frame for paper in PAPERS.values() for sheet in (paper, paper.turned)]
+MEASURES = [USUAL, LARGE]
 
 
 def blank(columns: int, rounds: int) -> Band:
@@ -36,16 +38,20 @@ def test_pieces_cover_every_band_once_without_overlap(bands, gauge, room):
         assert len(cells) == len(set(cells)) == len(band.rounds) * chart_width(band.rounds)
 
 
-@given(columns=st.integers(1, 600), rounds=st.integers(1, 600), gauge=gauges(), room=st.sampled_from(ROOMS))
-@settings(max_examples=100)
-def test_every_piece_fits_its_page(columns, rounds, gauge, room):
+@given(
+    columns=st.integers(1, 600), rounds=st.integers(1, 600), gauge=gauges(), room=st.sampled_from(ROOMS),
+    measures=st.sampled_from(MEASURES),
+)  # fmt: skip
+@settings(max_examples=150)
+def test_every_piece_fits_its_page(columns, rounds, gauge, room, measures):
     design = Design(bands=(blank(columns, rounds),), gauge=gauge)
-    size = best_size(design, room)
+    size = best_size(design, room, measures)
     pieces = cut(design, size, room)
     for piece in pieces:
-        assert LEFT_MM + (piece.end_column - piece.right) * size.width + RIGHT_MM <= room.width + 1e-6
+        columns = piece.laps.end_column - piece.laps.right
+        assert measures.left + columns * size.width + measures.right <= room.width + 1e-6
     for page in paged(pieces, size, room):
-        assert sum(piece.height(size, room) for piece in page) + GAP_MM * (len(page) - 1) <= room.height + 1e-6
+        assert sum(piece.height(size, room) for piece in page) + measures.gap * (len(page) - 1) <= room.height + 1e-6
 
 
 @given(gauge=gauges(), widest=st.integers(1, 600), room=st.sampled_from(ROOMS))
@@ -85,5 +91,16 @@ def test_the_largest_hat_takes_no_more_pages_than_its_cells_need(room):
     design = Design(bands=(blank(600, 600),))
     size = best_size(design, room)
     pages = paged(cut(design, size, room), size, room)
-    needed = 600 * size.width * 600 * size.height / (room.width * room.height)
-    assert needed <= len(pages) <= 2 * needed
+    wide = room.width - USUAL.left - USUAL.right
+    high = room.height - USUAL.title - USUAL.numbers - USUAL.bracket - 3 * USUAL.join
+    needed = 600 * size.width * 600 * size.height / (wide * high)
+    assert needed <= len(pages) <= 1.7 * needed
+
+
+def test_large_print_is_at_least_twice_as_large_as_the_smallest_cell_and_its_numbers_have_twelve_points():
+    # 12 pt is the least that large print has by common practice (no source).
+    for room in ROOMS:
+        for widest in (4, 24, 130):
+            size = cell_size(Gauge(stitches_per_10cm=28, rounds_per_10cm=32), widest=widest, room=room, measures=LARGE)
+            assert size.width >= 2 * USUAL.narrowest
+    assert LARGE.scale * NUMBER_PT >= 12

@@ -1,10 +1,13 @@
+import datetime as dt
+
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from chartmaker.appraisal import appraise
-from chartmaker.sheets.paper import MARGIN_MM, PAPERS
-from chartmaker.sheets.plan import SHEETS, plan_pages, sheets_named
+from chartmaker.sheets.job import SHEETS, PrintJob, sheets_named
+from chartmaker.sheets.paper import PAPERS
+from chartmaker.sheets.plan import plan_pages
 from tests.builders import chart
 from tests.sheets.recorder import record
 from tests.strategies import designs
@@ -15,36 +18,43 @@ LINE_MM = 0.5
 
 def boxes_outside(pages, paper):
     found = []
+    margin = paper.margin_mm - LINE_MM
     for page in pages:
         for box in page.boxes:
             left, top, right, bottom = box.extent
             inside = (
-                left >= MARGIN_MM - LINE_MM
-                and top >= MARGIN_MM - LINE_MM
-                and right <= paper.width_mm - MARGIN_MM + LINE_MM
-                and bottom <= paper.height_mm - MARGIN_MM + LINE_MM
+                left >= margin
+                and top >= margin
+                and right <= paper.width_mm - margin
+                and bottom <= paper.height_mm - margin
             )
             if not inside:
-                found.append(box)
+                found.append((page.sheet, box))
     return found
 
 
-@given(design=designs(), paper=st.sampled_from(list(PAPERS.values())))
-@settings(max_examples=40, deadline=None, suppress_health_check=[HealthCheck.too_slow])
-def test_nothing_leaves_the_margins(design, paper):
-    pages = plan_pages(appraise(design), paper=paper, sheets=SHEETS, printed_on="2026-11-25")
-    assert boxes_outside(pages, paper) == []
+@pytest.mark.parametrize("is_landscape", [False, True], ids=["upright", "lying"])
+@pytest.mark.parametrize("paper", PAPERS)
+@given(design=designs(), lines=st.sampled_from([0, 5, 10]))
+@settings(max_examples=12, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+def test_nothing_leaves_the_margins(design, lines, paper, is_landscape):
+    job = PrintJob(
+        paper=paper, is_landscape=is_landscape, sheets=SHEETS, printed_on=dt.date(2026, 11, 25), heavy_lines=lines
+    )
+    assert boxes_outside(plan_pages(appraise(design), job), job.sheet) == []
 
 
 @pytest.mark.parametrize("paper", PAPERS.values(), ids=PAPERS)
 def test_margins_are_wide_enough_for_any_printer(paper):
-    assert MARGIN_MM >= 12
-    assert paper.frame.width > 150
+    for sheet in (paper, paper.turned):
+        assert sheet.margin_mm >= 10
+        assert sheet.frame.width > 120
+        assert sheet.frame.height > 95
 
 
 def test_pages_say_their_title_colourway_date_and_number():
     design = chart("A B | x.", lots={"A": (90, 0, 0), "B": (20, 0, 0)}, title="Lockside cap")
-    recorder = record(appraise(design), printed_on="2026-11-25")
+    recorder = record(appraise(design), printed_on=dt.date(2026, 11, 25))
     for number, page in enumerate(recorder.pages, start=1):
         texts = [box.text for box in page if hasattr(box, "text")]
         assert "Lockside cap" in texts
@@ -64,7 +74,7 @@ def test_sheets_come_in_the_order_asked_for_and_once():
 
 @pytest.mark.parametrize("names", [("words",), ("chart", "Yarn"), ()])
 def test_an_unknown_sheet_is_refused_with_those_that_are_known(names):
-    with pytest.raises(ValueError, match="chart, yarn, contrast, baths, rounds"):
+    with pytest.raises(ValueError, match="cover, key, chart, chart-bw"):
         sheets_named(names)
 
 
@@ -109,7 +119,7 @@ def test_the_repeat_says_how_often_it_is_worked():
 
 def test_the_key_tells_how_to_begin_and_how_to_end():
     design = chart("A B | x.", times=72, lots={"A": (90, 0, 0), "B": (20, 0, 0)})
-    told = " ".join(record(appraise(design), sheets=("chart",)).texts())
+    told = " ".join(record(appraise(design), sheets=("key", "chart")).texts())
     assert "Cast on 144 stitches with A (lot a), long-tail cast-on." in told
     assert "Read upwards, right to left. Round 1 is the first knitted." in told
     assert "twice through the remaining 144 stitches" in told
@@ -117,10 +127,10 @@ def test_the_key_tells_how_to_begin_and_how_to_end():
 
 def test_a_hat_that_cannot_be_knitted_says_so_first():
     design = chart("A | ....", "A | ...", times=[3, 3])
-    texts = record(appraise(design), sheets=("chart",)).texts()
+    texts = record(appraise(design), sheets=("key",)).texts()
     assert any(text.startswith("Not ready to knit") for text in texts)
 
 
 def test_the_notes_of_a_design_are_printed():
-    told = " ".join(record(appraise(chart("A | .", notes="Stretch it over a plate.")), sheets=("chart",)).texts())
+    told = " ".join(record(appraise(chart("A | .", notes="Stretch it over a plate.")), sheets=("key",)).texts())
     assert "Notes: Stretch it over a plate." in told

@@ -7,6 +7,7 @@ from pypdf.generic import DictionaryObject
 
 from chartmaker.appraisal import appraise
 from chartmaker.model.palette import Bath, Mordant
+from chartmaker.sheets.job import PrintJob
 from chartmaker.sheets.paper import PAPERS
 from chartmaker.sheets.print_sheets import print_sheets
 from tests.builders import chart, lot
@@ -74,63 +75,71 @@ def fonts_of(reader: pypdf.PdfReader) -> list[DictionaryObject]:
 
 @pytest.mark.parametrize("paper", PAPERS)
 def test_two_prints_are_the_same_to_the_byte(paper):
-    assert print_sheets(hat(), paper=paper, printed_on=DATE) == print_sheets(hat(), paper=paper, printed_on=DATE)
+    job = PrintJob(paper=paper, printed_on=DATE)
+    assert print_sheets(hat(), job) == print_sheets(hat(), job)
 
 
 def test_a_print_does_not_depend_on_what_was_printed_before():
-    first = print_sheets(hat(title=TITLES["ideographs"]), printed_on=DATE)
-    print_sheets(hat(title=TITLES["arabic"]), printed_on=DATE)
-    assert print_sheets(hat(title=TITLES["ideographs"]), printed_on=DATE) == first
+    first = print_sheets(hat(title=TITLES["ideographs"]), PrintJob(printed_on=DATE))
+    print_sheets(hat(title=TITLES["arabic"]), PrintJob(printed_on=DATE))
+    assert print_sheets(hat(title=TITLES["ideographs"]), PrintJob(printed_on=DATE)) == first
 
 
-@pytest.mark.parametrize(("paper", "width_mm", "height_mm"), [("a4", 210, 297), ("letter", 215.9, 279.4)])
+@pytest.mark.parametrize(
+    ("paper", "width_mm", "height_mm"), [("a4", 210, 297), ("letter", 215.9, 279.4), ("a5", 148, 210)]
+)
 def test_pages_have_the_size_of_the_paper(paper, width_mm, height_mm):
-    # ISO 216: A4 is 210 × 297 mm; Letter is 8½ × 11 in.
-    for page in read(print_sheets(hat(), paper=paper)).pages:
-        assert float(page.mediabox.width) / 72 * 25.4 == pytest.approx(width_mm, abs=0.01)
-        assert float(page.mediabox.height) / 72 * 25.4 == pytest.approx(height_mm, abs=0.01)
+    # ISO 216: A4 is 210 × 297 mm, A5 is 148 × 210 mm; Letter is 8½ × 11 in.
+    for is_landscape, sides in ((False, (width_mm, height_mm)), (True, (height_mm, width_mm))):
+        for page in read(print_sheets(hat(), PrintJob(paper=paper, is_landscape=is_landscape))).pages:
+            box = page.mediabox
+            assert [float(side) / 72 * 25.4 for side in (box.width, box.height)] == pytest.approx(sides, abs=0.01)
 
 
 def test_an_unknown_paper_is_refused():
-    with pytest.raises(ValueError, match="a4 or letter"):
-        print_sheets(hat(), paper="a5")
+    with pytest.raises(ValueError, match="a4, letter or a5"):
+        print_sheets(hat(), PrintJob(paper="a6"))
 
 
 @pytest.mark.parametrize("title", TITLES.values(), ids=TITLES)
 def test_any_title_and_any_lot_name_prints(title):
     design = chart("A B | x.", lots={"A": lot("a", (90, 0, 0), name=title), "B": (20, 0, 0)}, title=title, times=9)
-    reader = read(print_sheets(appraise(design), printed_on=DATE))
+    reader = read(print_sheets(appraise(design), PrintJob(printed_on=DATE)))
     assert len(reader.pages) >= 4
 
 
 def test_markup_prints_as_written():
-    assert TITLES["markup"] in text_of(print_sheets(hat(title=TITLES["markup"])))
+    assert TITLES["markup"] in text_of(print_sheets(hat(title=TITLES["markup"]), PrintJob()))
 
 
 def test_drawn_text_can_be_read_by_machines():
-    content = read(print_sheets(hat(title="水辺"))).pages[0].get_contents().get_data()
+    content = read(print_sheets(hat(title="水辺"), PrintJob())).pages[0].get_contents().get_data()
     assert "\ufeff水辺".encode("utf-16-be").hex().upper().encode() in content
 
 
 @pytest.mark.parametrize("title", ["Lockside cap", TITLES["arabic"], TITLES["controls"]])
 def test_every_font_is_embedded(title):
-    fonts = fonts_of(read(print_sheets(hat(title=title))))
+    fonts = fonts_of(read(print_sheets(hat(title=title), PrintJob())))
     assert fonts
     for font in fonts:
         assert "/FontFile2" in font["/FontDescriptor"]
 
 
 def test_the_file_says_what_it_is_and_leads_to_each_sheet():
-    reader = read(print_sheets(hat()))
+    reader = read(print_sheets(hat(), PrintJob()))
     assert reader.metadata.title == "Lockside cap"
     assert not reader.metadata.author
     assert reader.trailer["/Root"]["/Lang"] == "en"
-    assert [entry.title for entry in reader.outline] == ["Chart", "Yarn", "Contrast", "Baths", "Rounds"]
+    sheets = [entry for entry in reader.outline if not isinstance(entry, list)]
+    assert [entry.title for entry in sheets] == ["Cover", "Key", "Chart", "Rounds", "Yarn", "Contrast", "Baths"]
+    for entry in sheets:
+        page = reader.pages[reader.get_destination_page_number(entry)].extract_text()
+        assert entry.title in page
 
 
 def test_yarn_figures_read_back_from_the_file():
     appraisal = hat()
-    text = " ".join(text_of(print_sheets(appraisal, sheets=("yarn",))).split())
+    text = " ".join(text_of(print_sheets(appraisal, PrintJob(sheets=("yarn",)))).split())
     for item in appraisal.letters:
         need = item.requirement
         intervals = [
@@ -146,7 +155,7 @@ def test_yarn_figures_read_back_from_the_file():
 
 def test_contrast_figures_read_back_from_the_file():
     appraisal = hat()
-    text = " ".join(text_of(print_sheets(appraisal, sheets=("contrast",))).split())
+    text = " ".join(text_of(print_sheets(appraisal, PrintJob(sheets=("contrast",)))).split())
     for pair in appraisal.pairs:
         figures = pair.boundary_cm, pair.drawn_cm, pair.value_difference, pair.value_difference_low, pair.ciede2000
         assert f"{tenths(*figures)} {pair.grade}" in text
@@ -158,7 +167,7 @@ def test_contrast_figures_read_back_from_the_file():
 def test_bath_figures_read_back_from_the_file():
     appraisal = hat()
     (plan,) = appraisal.baths
-    words = " ".join(text_of(print_sheets(appraisal, sheets=("baths",))).split())
+    words = " ".join(text_of(print_sheets(appraisal, PrintJob(sheets=("baths",)))).split())
     assert f"load 1: {plan.loads[0].fibre_g:.1f} g, for Madder, first bath" in words
     assert f"madder root (dry): {plan.dyestuff_g:.1f} g" in words
     for portion in plan.mordants:
@@ -169,7 +178,7 @@ def test_bath_figures_read_back_from_the_file():
 
 def test_progress_is_told_page_by_page():
     told = []
-    pdf = print_sheets(hat(), progress=lambda done, count: told.append((done, count)))
+    pdf = print_sheets(hat(), PrintJob(), progress=lambda done, count: told.append((done, count)))
     pages = len(read(pdf).pages)
     assert told == [(number, pages) for number in range(1, pages + 1)]
 
@@ -179,4 +188,4 @@ def test_progress_can_stop_a_print():
         raise KeyboardInterrupt(f"{done} of {count}")
 
     with pytest.raises(KeyboardInterrupt, match="1 of"):
-        print_sheets(hat(), progress=stop)
+        print_sheets(hat(), PrintJob(), progress=stop)

