@@ -31,8 +31,8 @@ CAP, TAM = (ROOT / "examples" / name for name in ("lockside-cap.hat.toml", "towp
 WINDOW_SIZE = (1200, 780)
 PAGE_SCALE = 1.5
 """Pixels of a printed page to one point of it."""
-PAGES = {"page-crown": 3, "page-bath": 6}
-"""The printed pages that are shown, by index."""
+PAGES = {"page-crown": ("chart", -1), "page-bath": ("baths", 0)}
+"""The printed pages that are shown: of which sheet, and which page of it."""
 COMPARED_LOTS = ("weld-1", "weld-iron-1")
 LOST_COLOURWAY = "red on blue"
 CURRENT_ROUND, CURRENT_STITCH = 27, 11
@@ -123,10 +123,10 @@ def save_window(window: Window, name: str) -> None:
 
 def save_printed(appraisal: Appraisal) -> None:
     """Save the printed pages that are shown."""
-    document = pypdfium2.PdfDocument(print_sheets(appraisal, PrintJob(paper="a4")))
-    for name, number in PAGES.items():
-        save_small(document[number].render(scale=PAGE_SCALE).to_pil(), name)
-    document.close()
+    for name, (sheet, place) in PAGES.items():
+        document = pypdfium2.PdfDocument(print_sheets(appraisal, PrintJob(sheets=(sheet,))))
+        save_small(document[place % len(document)].render(scale=PAGE_SCALE).to_pil(), name)
+        document.close()
 
 
 def save_hats() -> None:
