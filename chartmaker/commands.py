@@ -3,10 +3,12 @@
 import argparse
 import datetime as dt
 import json
+import math
 import os
 import sys
 from collections.abc import Callable, Sequence
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from chartmaker import __version__
 from chartmaker.appraisal import Appraisal, appraise
@@ -20,8 +22,14 @@ from chartmaker.model.settings import Viewing
 from chartmaker.report.as_json import lots_as_json, report_as_json
 from chartmaker.report.as_text import lots_as_text, report_as_text
 
+if TYPE_CHECKING:
+    from chartmaker.pictures.picture import HatSight
+    from chartmaker.pictures.turning import Surface
+
 DONE, STOPPED = 0, 1
 VIEWS = ("shade", "value", "knit", "hat")
+SIDES = ("side", "back", "above", "below")
+TINTS = ("shade", "value", "lamplight", "led", "tube", "protan", "deutan", "tritan", "tightness")
 SHEETS = ("cover", "key", "chart", "chart-bw", "chart-large", "rounds", "yarn", "contrast", "baths")
 USUAL_SHEETS = ("cover", "key", "chart", "rounds", "yarn", "contrast", "baths")
 PAPERS = ("a4", "letter", "a5")
@@ -76,6 +84,16 @@ def _add_picture(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("-o", "--output", type=Path, required=True, metavar="OUT.png")
     parser.add_argument("--view", choices=VIEWS, default="shade")
     parser.add_argument("--width", type=_pixels, default=1200, metavar="PX")
+    hat = parser.add_argument_group("of the hat alone (--view hat)")
+    hat.add_argument("--from", choices=SIDES, dest="side", help="a usual side; the side from a little above by default")
+    hat.add_argument("--turn", type=_degrees, metavar="DEG", help="turned about its axis, its front to the right")
+    hat.add_argument("--tilt", type=_degrees, metavar="DEG", help="-90 is from below, 0 the side, 90 from above")
+    hat.add_argument("--laid", action="store_true", help="a tam flat, as on its plate")
+    hat.add_argument(
+        "--tint", choices=TINTS, help="as dyed, in grey, by another light, to other eyes, or how tight it is"
+    )
+    hat.add_argument("--severity", type=_share, metavar="0-1", help="of another colour vision; 1 by default")
+    hat.add_argument("--flat", action="store_true", help="stitches as even cells instead of knitting")
     parser.set_defaults(run=_picture)
 
 
@@ -140,6 +158,26 @@ def _pixels(text: str) -> int:
     return int(text)
 
 
+def _degrees(text: str) -> float:
+    try:
+        degrees = float(text)
+    except ValueError:
+        degrees = math.nan
+    if not abs(degrees) <= 36_000:
+        raise argparse.ArgumentTypeError(f"{text!r} is no angle in degrees")
+    return degrees
+
+
+def _share(text: str) -> float:
+    try:
+        share = float(text)
+    except ValueError:
+        share = math.nan
+    if not 0 <= share <= 1:
+        raise argparse.ArgumentTypeError(f"{text!r} is no number from 0 to 1")
+    return share
+
+
 def _report(chosen: argparse.Namespace) -> int:
     appraisal = _appraised(chosen)
     if chosen.json:
@@ -169,8 +207,44 @@ def _picture(chosen: argparse.Namespace) -> int:
     from chartmaker.pictures.picture import picture
     from chartmaker.pictures.png import png_bytes
 
-    write_safely(chosen.output, png_bytes(picture(_appraised(chosen), chosen.view, chosen.width)), keep_previous=False)
+    sight = _hat_sight(chosen)
+    if sight is not None and chosen.view != "hat":
+        raise UserProblem(what="turn, tilt, tint and the like are of the hat alone", now="add --view hat")
+    appraisal = _appraised(chosen)
+    try:
+        drawn = picture(appraisal, chosen.view, chosen.width, sight=sight)
+    except ValueError as error:
+        raise UserProblem(what=str(error), where=str(chosen.design)) from error
+    write_safely(chosen.output, png_bytes(drawn), keep_previous=False)
+    if chosen.tint == "tightness":
+        from chartmaker.knit.tightness import tightness, tightness_words
+
+        words = tightness_words(tightness(appraisal.design, appraisal.fabric, appraisal.profile))
+        print(printable_lines("\n".join(words)))
     return DONE
+
+
+def _hat_sight(chosen: argparse.Namespace) -> "HatSight | None":
+    """Gather what was asked of the hat; None where nothing was."""
+    from chartmaker.pictures.picture import HatSight
+    from chartmaker.pictures.turning import Dress
+    from chartmaker.pictures.viewpoint import VIEWPOINTS, Viewpoint
+
+    asked = (chosen.side, chosen.turn, chosen.tilt, chosen.tint, chosen.severity)
+    if not (chosen.laid or chosen.flat or any(one is not None for one in asked)):
+        return None
+    side = VIEWPOINTS[chosen.side or "side"]
+    try:
+        seen_from = Viewpoint(
+            turn_degrees=side.turn_degrees if chosen.turn is None else chosen.turn,
+            tilt_degrees=side.tilt_degrees if chosen.tilt is None else chosen.tilt,
+        )
+    except ValueError as error:
+        raise UserProblem(what=str(error)) from error
+    severity = 1.0 if chosen.severity is None else chosen.severity
+    surface: Surface = "flat" if chosen.flat else "knit"
+    dress = Dress(tint=chosen.tint or "shade", severity=severity, surface=surface, laid=chosen.laid)
+    return HatSight(dress, seen_from)
 
 
 def _lots(chosen: argparse.Namespace) -> int:

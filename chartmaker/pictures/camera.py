@@ -56,6 +56,7 @@ def camera(
     *,
     width_px: int,
     room: tuple[float, float] = (0.0, 0.0),
+    tilt: float = math.radians(TILT_DEGREES),
 ) -> Camera:
     """Fit a hat into a picture.
 
@@ -64,12 +65,12 @@ def camera(
         height_cm: heights of the same points.
         width_px: width of the picture.
         room: radius and height of something on top, in cm.
+        tilt: how far the eye looks down, in radians; below 0 it looks up.
     """
-    tilt = math.radians(TILT_DEGREES)
-    rims = np.concatenate([height_cm, [height_cm[-1] + room[1]]])
+    rims = np.concatenate([height_cm, [height_cm.max() + room[1]]])
     reach = np.concatenate([radius_cm, [room[0]]])
-    highest = float((rims * math.cos(tilt) + reach * math.sin(tilt)).max())
-    lowest = float((rims * math.cos(tilt) - reach * math.sin(tilt)).min())
+    highest = float((rims * math.cos(tilt) + reach * abs(math.sin(tilt))).max())
+    lowest = float((rims * math.cos(tilt) - reach * abs(math.sin(tilt))).min())
     wide, tall = 2 * float(reach.max()), highest - lowest
     px_per_cm = width_px * (1 - 2 * MARGIN) / wide
     margin = 2 * MARGIN * width_px

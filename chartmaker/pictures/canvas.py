@@ -17,6 +17,8 @@ class Canvas:
 
     height_px: int
     width_px: int
+    disc_px: float = 0.5
+    """Distance of the points that a disc is painted with."""
     light: NDArray[np.float32] = field(init=False)
     nearness: NDArray[np.float32] = field(init=False)
 

@@ -1,4 +1,6 @@
-"""The views of a hat: the fabric flat in its shades, in the greys of their values, and knitted; and the worn hat."""
+"""The views of a hat: the fabric flat in its shades, in the greys of their values, and knitted; and the hat itself."""
+
+from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
@@ -9,22 +11,32 @@ from chartmaker.pictures.flat import draw_flat
 from chartmaker.pictures.frame import frame
 from chartmaker.pictures.knit import draw_knit
 from chartmaker.pictures.shades import shade_colours, value_colours
-from chartmaker.pictures.worn import draw_worn
+from chartmaker.pictures.turning import Dress, prepare
+from chartmaker.pictures.viewpoint import Viewpoint
 
 VIEWS = ("shade", "value", "knit", "hat")
 
 
-def picture(appraisal: Appraisal, view: str, width_px: int) -> NDArray[np.uint8]:
-    """Draw one of `VIEWS` as sRGB, shape (height, `width_px`, 3).
+@dataclass(frozen=True, slots=True)
+class HatSight:
+    """How the hat is shown, and where it is looked at from."""
 
-    Raises ValueError for another view, or a width outside 16 to 8000.
+    dress: Dress = Dress()
+    seen_from: Viewpoint = Viewpoint()
+
+
+def picture(appraisal: Appraisal, view: str, width_px: int, *, sight: HatSight | None = None) -> NDArray[np.uint8]:
+    """Draw one of `VIEWS` as sRGB, shape (height, `width_px`, 3); `sight` is of the hat alone.
+
+    Raises ValueError for another view, a width outside 16 to 8000, or a sight that the hat does not have.
     """
     if view not in VIEWS:
         raise ValueError(f"there is no view {view!r}; there are {', '.join(VIEWS)}")
+    if view == "hat":
+        wanted = sight or HatSight()
+        return prepare(appraisal, wanted.dress).picture(wanted.seen_from, width_px)
     shades = {item.letter: item.shade for item in appraisal.letters}
     colours = value_colours(shades) if view == "value" else shade_colours(shades)
-    if view == "hat":
-        return draw_worn(appraisal.design, appraisal.fabric, appraisal.profile, colours, width_px=width_px)
     gauge = appraisal.design.gauge
     height_per_width = gauge.round_height_cm / gauge.stitch_width_cm
     cells = flat_cells(appraisal.design, appraisal.fabric)

@@ -1,18 +1,22 @@
 """Pompom and tassel on the worn hat, made of short strands that are placed by a fixed seed."""
 
 import math
+from collections.abc import Iterator
 from dataclasses import dataclass
+from typing import Protocol
 
 import numpy as np
 from numpy.typing import NDArray
 
 from chartmaker.model.hat import Trim
 from chartmaker.pictures.camera import Camera
-from chartmaker.pictures.canvas import Canvas
-from chartmaker.pictures.outline import Outline
+from chartmaker.pictures.curve import Curve
+from chartmaker.pictures.lamp import lamp
 from chartmaker.pictures.shades import LetterColours
 
 SEED = 7
+MOST_POINTS = 400_000
+"""Points that are worked out at once."""
 TUFTS = 5200
 """Cut ends of yarn that show on a pompom."""
 TUFT_PART = 0.036
@@ -32,11 +36,40 @@ STRAND_CM = 0.075
 """Radius of a tassel's strand."""
 DOME_EDGE = 0.74
 """Factor on the light at the edge of a disc."""
-DISC_PX = 0.5
-"""Distance of the points of a disc."""
+POMPOM_LAMP = (-0.45, 0.35, 0.75)
+"""Where the light on a pompom comes from, for the usual tilt; as `lamp.LIGHT`."""
 
 Lengths = NDArray[np.float32]
 Places = NDArray[np.float64]
+
+
+class Target(Protocol):
+    """What is painted on: a canvas, or a picture that is wanted at once."""
+
+    @property
+    def disc_px(self) -> float:
+        """Distance of the points that a disc is painted with."""
+
+    def claim(self, *, across: Lengths, down: Lengths, nearness: Lengths) -> tuple[NDArray[np.intp], NDArray[np.intp]]:
+        """Find the points that are nearer than what is there."""
+
+    def paint(self, places: NDArray[np.intp], light: Lengths) -> None:
+        """Put linear light where points were claimed."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Pose:
+    """How the hat stands before the eye."""
+
+    view: Camera
+    turn: float
+    """As a part of a whole turn."""
+
+    def turned(self, places: Places) -> Places:
+        """Turn points about the axis, the front to the right."""
+        sine, cosine = math.sin(2 * math.pi * self.turn), math.cos(2 * math.pi * self.turn)
+        x, y, z = places
+        return np.stack([x * cosine + y * sine, y * cosine - x * sine, z])
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -58,25 +91,43 @@ def trim_room(trims: tuple[Trim, ...]) -> tuple[float, float]:
     return largest / 2, max(largest * (1 - SUNK / 2), knot)
 
 
-def paint_trims(canvas: Canvas, view: Camera, shape: Outline, trims: tuple[Trim, ...], colours: LetterColours) -> None:
-    """Paint each trim on top of the hat."""
-    random = np.random.default_rng(SEED)
-    for trim in trims:
-        yarn = colours.linear[ord(trim.letter) - ord("A")]
-        make = _pompom if trim.kind == "pompom" else _tassel
-        for discs in make(trim.size_cm, shape, yarn, random):
-            _paint_discs(canvas, view, discs)
+class SewnTrims:
+    """The trims of a hat, whose strands are placed once and turn with it."""
+
+    def __init__(self, curve: Curve, trims: tuple[Trim, ...], colours: LetterColours) -> None:
+        """Place pompoms and tassels on top of the hat."""
+        self._curve, self._trims, self._linear = curve, trims, colours.linear
+
+    def __bool__(self) -> bool:
+        """Tell whether there are any."""
+        return bool(self._trims)
+
+    def paint(self, target: Target, view: Camera, *, turn: float) -> None:
+        """Paint each, turned by a part of a whole turn."""
+        for discs in self._discs(_Pose(view, turn)):
+            _paint_discs(target, view, discs)
+
+    def _discs(self, pose: _Pose) -> Iterator[_Discs]:
+        random = np.random.default_rng(SEED)
+        for trim in self._trims:
+            yarn = self._linear[ord(trim.letter) - ord("A")]
+            if trim.kind == "pompom":
+                yield from _pompom(trim.size_cm, self._curve, yarn, random, pose)
+            else:
+                yield from _tassel(trim.size_cm, self._curve, yarn, random, pose)
 
 
-def _pompom(size_cm: float, shape: Outline, yarn: Lengths, random: np.random.Generator) -> tuple[_Discs, ...]:
+def _pompom(
+    size_cm: float, shape: Curve, yarn: Lengths, random: np.random.Generator, pose: _Pose
+) -> tuple[_Discs, ...]:
     """Ruffle cut ends over a ball, and put a dark heart behind them that lets nothing through."""
     radius = size_cm / 2
-    middle = np.array([[0.0], [0.0], [float(shape.height_cm[-1]) + radius * (1 - SUNK)]])
-    heart = _ball(HEART_TUFTS)
-    core = _discs(heart * (HEART * radius) + middle, _lit(heart) * 0.5, yarn, radius_cm=radius * HEART_PART)
-    ends = _ball(TUFTS)
+    middle = np.array([[0.0], [0.0], [shape.top_cm + radius * (1 - SUNK)]])
+    heart = pose.turned(_ball(HEART_TUFTS))
+    core = _discs(heart * (HEART * radius) + middle, _lit(heart, pose.view) * 0.5, yarn, radius_cm=radius * HEART_PART)
+    ends = pose.turned(_ball(TUFTS))
     reach = random.normal(0.93, 0.045, TUFTS).clip(0.78, 1.0)
-    light = _lit(ends) * random.normal(1, 0.08, TUFTS).clip(0.75, 1.25) * (0.45 + 2.5 * (reach - 0.78))
+    light = _lit(ends, pose.view) * random.normal(1, 0.08, TUFTS).clip(0.75, 1.25) * (0.45 + 2.5 * (reach - 0.78))
     return core, _discs(ends * (reach * radius) + middle, light, yarn, radius_cm=radius * TUFT_PART)
 
 
@@ -88,18 +139,21 @@ def _ball(count: int) -> Places:
     return np.stack([level * np.sin(turn), level * np.cos(turn), up])
 
 
-def _lit(ball: Places) -> Places:
+def _lit(ball: Places, view: Camera) -> Places:
     """Give the light that falls on points of a ball."""
-    return np.asarray(0.78 + 0.42 * (ball[0] * -0.45 + ball[1] * 0.35 + ball[2] * 0.75))
+    right, deep, up = lamp(view, POMPOM_LAMP)
+    return np.asarray(0.78 + 0.42 * (ball[0] * right + ball[1] * deep + ball[2] * up))
 
 
-def _tassel(size_cm: float, shape: Outline, yarn: Lengths, random: np.random.Generator) -> tuple[_Discs, ...]:
+def _tassel(
+    size_cm: float, shape: Curve, yarn: Lengths, random: np.random.Generator, pose: _Pose
+) -> tuple[_Discs, ...]:
     """Let strands fall from the top along the outline, as far as the tassel is long."""
     steps = np.linspace(0, 1, max(16, math.ceil(size_cm / STRAND_CM * 1.6)))
     part = steps[None, :] * random.normal(0.96, 0.025, STRANDS).clip(0.88, 1.0)[:, None]
     width = np.interp(part, TASSEL_PLACES, TASSEL_WIDTHS) * (TASSEL_HALF * size_cm)
     aside, deep = _bundle(STRANDS, random)
-    down = np.concatenate([[0.0], np.cumsum(shape.slope_cm[::-1])])
+    down = shape.length_cm[-1] - shape.length_cm[::-1]
     lift = width * (1 + deep[:, None]) * 0.7 + STRAND_CM
     radius = np.interp(part * size_cm, down, shape.radius_cm[::-1]) + lift
     height = np.interp(part * size_cm, down, shape.height_cm[::-1]) + lift
@@ -107,7 +161,7 @@ def _tassel(size_cm: float, shape: Outline, yarn: Lengths, random: np.random.Gen
     light = (0.80 + 0.30 * deep - 0.12 * aside) * random.normal(1, 0.10, STRANDS)
     shade = light[:, None] * np.where(np.abs(part - TASSEL_PLACES[2]) < 0.018, 0.55, 1.0)
     places = np.stack([radius * sine + off * cosine, radius * cosine - off * sine, height]).reshape(3, -1)
-    return (_discs(places, shade.reshape(-1), yarn, radius_cm=STRAND_CM),)
+    return (_discs(pose.turned(places), shade.reshape(-1), yarn, radius_cm=STRAND_CM),)
 
 
 def _bundle(count: int, random: np.random.Generator) -> tuple[Places, Places]:
@@ -123,15 +177,15 @@ def _discs(places: Places, light: Places, yarn: Lengths, *, radius_cm: float) ->
     return _Discs(x=x, y=y, z=z, light=lit[:, None] * yarn[None, :], radius_cm=radius_cm)
 
 
-def _paint_discs(canvas: Canvas, view: Camera, discs: _Discs) -> None:
+def _paint_discs(canvas: Target, view: Camera, discs: _Discs) -> None:
     """Paint spots as small domes, so that where two meet the nearer one shows."""
     reach = max(0.5, discs.radius_cm * view.px_per_cm)
-    side = np.arange(-reach, reach + DISC_PX, DISC_PX, dtype=np.float32)
+    side = np.arange(-reach, reach + canvas.disc_px, canvas.disc_px, dtype=np.float32)
     right, down = (part.reshape(-1) for part in np.meshgrid(side, side))
     within = right**2 + down**2 <= reach**2
     right, down = right[within], down[within]
     dome = np.sqrt(np.maximum(0, 1 - (right**2 + down**2) / reach**2)).astype(np.float32)
-    at_once = max(1, 400_000 // len(right))
+    at_once = max(1, MOST_POINTS // len(right))
     for first in range(0, len(discs.x), at_once):
         part = slice(first, first + at_once)
         across = view.across_px(discs.x[part])[:, None] + right

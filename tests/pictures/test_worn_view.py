@@ -149,7 +149,7 @@ def test_a_hat_whose_counts_do_not_meet_is_drawn_all_the_same() -> None:
 
 def test_a_picture_past_the_pixels_that_are_drawn_is_enlarged_to_its_width(monkeypatch: pytest.MonkeyPatch) -> None:
     whole = picture(appraise(tube()), "hat", 300)
-    monkeypatch.setattr("chartmaker.pictures.worn.MOST_PIXELS", 100_000)
+    monkeypatch.setattr("chartmaker.pictures.turning.MOST_PIXELS", 100_000)
     enlarged = picture(appraise(tube()), "hat", 300)
     assert enlarged.shape == whole.shape
     blurred = [seen[:500].reshape(25, 20, 15, 20, 3).mean(axis=(1, 3)) for seen in (enlarged, whole)]

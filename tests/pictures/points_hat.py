@@ -1,4 +1,4 @@
-"""The hat as it is worn, by its own geometry: the knitted fabric laid on the surface that the profile gives.
+"""A second implementation of the worn hat, to compare with: its surface cut into points that fall into the picture.
 
 Every round is cut into points closer than a pixel; each takes the light of the fabric there and falls into the picture
 where the camera puts it, the nearest point last. The seam between the last stitch and the first is at the back.
@@ -18,12 +18,13 @@ from chartmaker.model.design import Design
 from chartmaker.pictures.camera import Camera, camera
 from chartmaker.pictures.canvas import Canvas
 from chartmaker.pictures.cells import NO_STITCH, FlatCells, purl_of_repeat
+from chartmaker.pictures.curve import curve_of
 from chartmaker.pictures.flat import averaged
 from chartmaker.pictures.frame import require_width
 from chartmaker.pictures.knit import Surface, tile_size
 from chartmaker.pictures.outline import Outline, outline, softened
 from chartmaker.pictures.shades import LetterColours, encoded
-from chartmaker.pictures.trims import paint_trims, trim_room
+from chartmaker.pictures.trims import SewnTrims, trim_room
 
 PIECES = 2
 """Each pixel is worked out in this many pieces each way, and averaged."""
@@ -87,11 +88,13 @@ def draw_worn(
     pieces = PIECES if pixels * PIECES**2 <= MOST_PIXELS else 1
     shrink = min(1.0, math.sqrt(MOST_PIXELS / pixels))
     fine = hat_camera(shape, design, width_px=math.floor(width_px * shrink)).magnified(pieces)
-    seen = _developed(_painted(design, fabric, shape, colours, view=fine), pieces)
+    seen = _developed(_painted(design, fabric, profile, shape, colours, view=fine), pieces)
     return seen if shrink == 1 else _enlarged(seen, wanted)
 
 
-def _painted(design: Design, fabric: Fabric, shape: Outline, colours: LetterColours, *, view: Camera) -> Canvas:
+def _painted(
+    design: Design, fabric: Fabric, profile: Profile, shape: Outline, colours: LetterColours, *, view: Camera
+) -> Canvas:
     """Paint fabric, trims and shadow on a fresh canvas."""
     canvas = Canvas(view.height_px, view.width_px)
     ratio = design.gauge.round_height_cm / design.gauge.stitch_width_cm
@@ -101,7 +104,7 @@ def _painted(design: Design, fabric: Fabric, shape: Outline, colours: LetterColo
         turns = _seen_turns(view, ring, inside_shows=shape.is_open)
         if len(turns):
             _paint_ring(canvas, view, surface, ring, turns)
-    paint_trims(canvas, view, shape, design.hat.trims, colours)
+    SewnTrims(curve_of(design, profile), design.hat.trims, colours).paint(canvas, view, turn=0.0)
     _cast_shadow(canvas, view, float(shape.radius_cm[0]))
     return canvas
 

@@ -1,0 +1,195 @@
+"""Which point of the fabric each pixel shows: the nearest surface along parallel rays, for one tilt and any turn.
+
+Every column of pixels cuts the hat in two lines, one in front and one behind, which are followed from point to point of
+the hat's curve; where a piece of them passes the middle of a pixel, the pixel may show it, and the nearest piece wins.
+"""
+
+import math
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from chartmaker.pictures.camera import Camera
+from chartmaker.pictures.curve import Curve
+
+STEP_PX = 0.9
+"""Length of a piece of the curve."""
+STEEP = 0.2
+"""Sine of the tilt from which depth is better told by the pixel's height than by its column."""
+
+Numbers = NDArray[np.float32]
+Whole = NDArray[np.int32]
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class SeenMap:
+    """What covered pixels show; arrays of one entry for each such pixel."""
+
+    places: Whole
+    """Where in the flat picture, row by row."""
+    row: Numbers
+    """Rounds from the cast-on edge, with fractions."""
+    angle: Numbers
+    """Round the axis from the front to the right, in radians."""
+    outwards: Numbers
+    upwards: Numbers
+    """Where the right side faces."""
+    shows_right: NDArray[np.bool_]
+    """Whether that is the side that is seen."""
+    light: Numbers
+    """What is left of it there."""
+    height: Numbers
+    """Above the ground in cm."""
+    nearness: Numbers
+    """To the eye in cm, as the camera tells it."""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Pieces:
+    """The curve in pieces of about a pixel; radius and height in pixels."""
+
+    radius: Numbers
+    height: Numbers
+    row: Numbers
+    light: Numbers
+    outwards: Numbers
+    upwards: Numbers
+
+    @classmethod
+    def of(cls, curve: Curve, px_per_cm: float) -> "_Pieces":
+        length = curve.length_cm
+        count = max(2, math.ceil(length[-1] * px_per_cm / STEP_PX))
+        at = np.unique(np.concatenate([np.linspace(0, length[-1], count), length]))
+        columns = (curve.radius_cm * px_per_cm, curve.height_cm * px_per_cm, curve.row, curve.light, *curve.normals())
+        return cls(*(np.interp(at, length, column).astype(np.float32) for column in columns))
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Found:
+    """Places where a piece passes the middle of a pixel."""
+
+    place: NDArray[np.intp]
+    piece: NDArray[np.intp]
+    part: Numbers
+    depth: Numbers
+    """Towards the eye from the axis, in pixels."""
+    near: Numbers
+    shows_right: NDArray[np.bool_]
+
+
+def seen_map(curve: Curve, view: Camera) -> SeenMap:
+    """Find what each pixel of a whole picture shows; both halves are alike but for the side."""
+    first = view.width_px // 2
+    columns = np.arange(first, view.width_px, dtype=np.float32) + np.float32(0.5 - view.width_px / 2)
+    half = _seen_in_columns(curve, view, columns)
+    return _mirrored(half, view.width_px)
+
+
+def seen_in_columns(curve: Curve, view: Camera, columns: slice) -> SeenMap:
+    """Find what the pixels of some columns show, as a picture of their own."""
+    across = np.arange(columns.start, columns.stop, dtype=np.float32) + np.float32(0.5 - view.width_px / 2)
+    return _seen_in_columns(curve, view, across)
+
+
+def _seen_in_columns(curve: Curve, view: Camera, across: Numbers) -> SeenMap:
+    pieces = _Pieces.of(curve, view.px_per_cm)
+    found = [_crossings(pieces, view, np.abs(across), side) for side in (1.0, -1.0)]
+    near = np.full(view.height_px * len(across), -np.inf, dtype=np.float32)
+    for one in found:
+        np.maximum.at(near, one.place, one.near)
+    which = np.full(len(near), -1, dtype=np.int32)
+    behind = len(found[0].place)
+    for start, one in zip((0, behind), found, strict=True):
+        wins = np.flatnonzero(one.near == near[one.place])
+        which[one.place[wins]] = wins + start
+    places = np.flatnonzero(which >= 0)
+    pick = which[places]
+    place, piece, part, depth, nearness, shows_right = (
+        np.concatenate([getattr(one, name) for one in found])[pick]
+        for name in ("place", "piece", "part", "depth", "near", "shows_right")
+    )
+
+    def along(values: Numbers) -> Numbers:
+        low = values[piece]
+        return np.asarray(low + part * (values[piece + 1] - low), dtype=np.float32)
+
+    x = across[place % len(across)]
+    px = np.float32(view.px_per_cm)
+    return SeenMap(
+        places=places.astype(np.int32),
+        row=along(pieces.row),
+        angle=np.arctan2(x, depth),
+        outwards=along(pieces.outwards),
+        upwards=along(pieces.upwards),
+        shows_right=shows_right,
+        light=along(pieces.light),
+        height=along(pieces.height) / px,
+        nearness=np.asarray(nearness / px, dtype=np.float32),
+    )
+
+
+def _crossings(pieces: _Pieces, view: Camera, across: Numbers, side: float) -> _Found:
+    """Find where the front (side 1) or back (-1) line of each column passes the middles of pixels."""
+    cosine, sine = np.float32(math.cos(view.tilt)), np.float32(math.sin(view.tilt))
+    middle = np.float32(view.height_px / 2 + view.middle_cm * view.px_per_cm - 0.5)
+    lift = middle - pieces.height * cosine
+    square = (pieces.radius**2)[:, None] - (across**2)[None, :]
+    depth = np.sqrt(np.maximum(square, 0))
+    down = depth * (sine * np.float32(side))
+    down += lift[:, None]
+    row = np.ceil(down).astype(np.int32)
+    np.clip(row, 0, view.height_px, out=row)
+    crossed = row[1:] != row[:-1]
+    hit = square > 0
+    crossed &= hit[1:] | hit[:-1]
+    piece, column = np.nonzero(crossed)
+    begin, end = row[piece, column], row[piece + 1, column]
+    count = np.abs(end - begin)
+    from_down, to_down = down[piece, column], down[piece + 1, column]
+    first = np.minimum(begin, end)
+    if len(count) and count.max() > 1:
+        again = np.repeat(np.arange(len(count)), count)
+        nth = np.arange(len(again)) - np.repeat(np.cumsum(count) - count, count)
+        piece, column, from_down, to_down = piece[again], column[again], from_down[again], to_down[again]
+        first = first[again] + nth
+    part = np.clip((first.astype(np.float32) - from_down) / (to_down - from_down), 0, 1)
+    low = pieces.height[piece]
+    height = low + part * (pieces.height[piece + 1] - low)
+    if abs(sine) > STEEP:
+        towards = (first.astype(np.float32) - middle + height * cosine) / sine
+    else:
+        wide = pieces.radius[piece]
+        wide = wide + part * (pieces.radius[piece + 1] - wide)
+        towards = np.sqrt(np.maximum(wide**2 - across[column] ** 2, 0)) * np.float32(side)
+    place = first.astype(np.intp) * len(across) + column
+    # The right side lies to the right of the way along the curve, which is mirrored behind the axis.
+    shows_right = (to_down < from_down) == (side > 0)
+    return _Found(place, piece, part, towards, towards * cosine + height * sine, shows_right)
+
+
+def _mirrored(half: SeenMap, width: int) -> SeenMap:
+    """Set the left half beside the right one, row by row."""
+    first, wide = width // 2, width - width // 2
+    row, column = np.divmod(half.places, wide)
+    right = row * width + column + first
+    left = row * width + (width - 1 - first - column)
+    kept = np.flatnonzero(left != right)
+    filled = np.full(int(row.max(initial=0) + 1) * width, -1, dtype=np.int32)
+    filled[left[kept]] = kept
+    filled[right] = np.arange(len(right), dtype=np.int32)
+    places = np.flatnonzero(filled >= 0)
+    pick = filled[places]
+    is_left = places % width < width / 2 - 0.5
+    angle = half.angle[pick]
+    return SeenMap(
+        places=places.astype(np.int32),
+        row=half.row[pick],
+        angle=np.where(is_left, -angle, angle),
+        outwards=half.outwards[pick],
+        upwards=half.upwards[pick],
+        shows_right=half.shows_right[pick],
+        light=half.light[pick],
+        height=half.height[pick],
+        nearness=half.nearness[pick],
+    )
