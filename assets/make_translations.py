@@ -113,6 +113,8 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
         "entry.grade": lambda: iter(grades),
         "bow.pair.grade": lambda: iter(grades),
         "outcome.grade": lambda: iter(grades),
+        "relief.grade": lambda: iter(grades),
+        "relief.grade_before": lambda: iter(grades),
         "outcome.grade_of_mean": lambda: iter(grades),
         "finding.severity": lambda: iter(SEVERITIES),
         "one if count == 1 else many": lambda: (w for pair in findings_strip.COUNT_WORDS.values() for w in pair),
@@ -155,7 +157,7 @@ def sentences() -> tuple[str, ...]:
     for pattern in (
         "model/*.py",
         "checks/*.py",
-        "knit/fit*.py",
+        "knit/*.py",
         "files/*.py",
         "files/measurements/*.py",
         "shade/stray.py",

@@ -113,6 +113,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Add</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Add a box</source>
         <translation type="unfinished"></translation>
     </message>
@@ -138,6 +142,10 @@
     </message>
     <message>
         <source>&amp;Cancel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Change…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -170,6 +178,10 @@
     </message>
     <message>
         <source>&amp;Discard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Do it</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -230,6 +242,10 @@
     </message>
     <message>
         <source>&amp;Help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;If the hat had</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -361,6 +377,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Remove</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Remove the box</source>
         <translation type="unfinished"></translation>
     </message>
@@ -441,11 +461,19 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Unravelled and measured…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Use as letter…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;View</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Weighed…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -466,6 +494,10 @@
     </message>
     <message>
         <source>(leave out)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>*{0}; rep from * {1} more {2}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -531,6 +563,10 @@
     </message>
     <message>
         <source>1 stitch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 year</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -606,7 +642,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>A stitch takes {0} cm of yarn ({1} to {2}), by {3}. Metres and grams run from low to high; planned is the high end and {4} % in reserve; other is cast-on, tails, strands carried up, finish and trims.</source>
+        <source>A stitch takes {0} cm of yarn ({1} to {2}). {3} Planned is the high end and {4} % in reserve; other is cast-on, tails, strands carried up, finish and trims.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A stitch takes {0} cm, {1} to {2}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -651,6 +691,10 @@
     </message>
     <message>
         <source>Add yarn {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All balls that went into it together</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -754,6 +798,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>By its &amp;ball, before and after…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>By lam&amp;plight</source>
         <translation type="unfinished"></translation>
     </message>
@@ -779,6 +827,10 @@
     </message>
     <message>
         <source>CIEDE2000 {0}, of which readings may give {1}; L* {2}, C* {3}, hue {4}°</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>CO {0} in {1}, {2} cast-on. Join into a rnd without a twist; mark where it begins.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1365,6 +1417,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>For each strand the stitches that it passes behind; those floats are taken out of the yarn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>For shades between: diffusion after Floyd and Steinberg: truer from afar, with more and shorter floats</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1445,6 +1501,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>How it was knitted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>How it was run</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1514,6 +1574,18 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Iron: ferrous sulphate is harmful if swallowed and irritates the skin (H302, H315); small children are in the greatest danger. Keep a pot for iron alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It stands alone in these rounds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It would likely take {0} less in all.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It would likely take {0} more in all.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1701,6 +1773,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Looking for rounds that another lot could take…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Lot of letter {0}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1742,6 +1818,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Make a letter the lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make a {0} {1} cm {2} in {3}; sew it to the top.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make this change to the design; it can be undone</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1945,6 +2029,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>New swatch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>New yarn</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1969,6 +2057,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>No other lot at hand has enough to spare and stands in none of the rounds that would do: dye more, or knit a smaller hat.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No other size, colourway or set of bands can be had from this design.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No photo yet</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1989,6 +2085,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Nothing is short.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Nothing is short: no bath is needed.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2002,6 +2102,18 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Nothing opened yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the swatch's own yarn, where it is not the design's; a weight needs it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On a scale that shows tenths, dry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One swatch: taken as right to {0} %, for its counting and weighing.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2253,6 +2365,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Rnds {0}-{1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Round {0} of {1}, {2} stitches</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2274,6 +2390,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Rounds of the words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rounds {0} to {1} in {2}, as letter {3}: {4} of it.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2541,6 +2661,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Stitches of one round or row, times the rounds: count them all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Stitches of the repeat</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2554,6 +2678,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Swap ground and figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Swatch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Swatches</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2633,6 +2765,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Tell of a swatch: weighed, unravelled and measured, or by its ball</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Texture of the band</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2646,6 +2782,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>The box of skein {0} is in hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The change itself shows: ΔE₀₀ {0} between the two lots.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2741,11 +2881,23 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>There is no swatch: this is Munden's relation for plain machine-knit wool, from dry relaxed (Ks {0}) to fully relaxed ({1}), since nobody can say beforehand how far your fabric will relax.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>These are reminders, not instructions for safety. The label and the safety data sheet of what you use, and the rules of the place where you work, come first.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>These copies differ from the palette; refreshed, they are as it has them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They stay {0}; value differs by at least {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They turn from {0} to {1}; value differs by at least {2}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2778,6 +2930,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Tr&amp;ue size on paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Try it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Try {0} in {1}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2825,6 +2985,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Unravelled and laid out straight, all strands together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Unsaved work</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2865,7 +3029,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Ways to relieve what is short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Wear gloves and an eye shield; a dust mask too while any powder is open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weighed after the cast-on, if that is not counted</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2878,6 +3050,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>What comes of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What if</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is changed</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2905,11 +3085,23 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>What the yarn rests on, and what could be changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What this hat used is taken off the weights on hand. Write what you weighed, if you did.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>When the target was made: the patches of the two editions differ a little</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where in the hat it goes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where short</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2973,6 +3165,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Work these rounds in that lot; it can be undone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Work {0} as {1} in rounds {2} to {3}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2986,6 +3182,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Yarn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yarn now and then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yarn of each band</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3165,7 +3369,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>a swatch</source>
+        <source>a stitch, cm</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3178,6 +3382,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>a time without its zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a {0} repeats over {1} stitches, which do not divide {2}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3261,6 +3469,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>ball after, g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ball before, g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>band {0}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3278,6 +3494,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>band {0} is the top one already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>band, all letters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>band, letter {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3377,6 +3601,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>cannot be worked: it takes {0}, there are {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>cap</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3426,6 +3654,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>clear from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>colourway {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3569,10 +3801,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>floats, m</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>follow the &amp;proportion</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3610,10 +3838,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>goes to</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>grams</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3685,6 +3909,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>how it was knitted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>hue</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3693,7 +3921,23 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>in all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in all,</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in floats,</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>in steps of so many rounds:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in stitches,</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3821,6 +4065,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>left,</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>let each repeat eat {0} fewer</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3842,6 +4090,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>letters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>letters are {0}; a hat begins with at least two, each once</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3965,11 +4217,11 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>metres</source>
+        <source>metres to 100 g</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>metres to 100 g</source>
+        <source>metres to 100 g, if another</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4038,6 +4290,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>names are taken from column {0}, {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>need on stock</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4121,6 +4377,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>no swatch can be used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no text</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4165,6 +4425,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>not the band {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>note</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4178,6 +4442,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>now,</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4198,6 +4466,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>on hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on hand,</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4222,10 +4494,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>orange yellow</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>other, m</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4277,7 +4545,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>plain, one strand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>planned,</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4477,6 +4753,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>rounds {0} to {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>rounds {0}–{1} of {2}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4529,7 +4809,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>short, g</source>
+        <source>short,</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4585,7 +4865,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>stitches, m</source>
+        <source>stitches passed by floats</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4598,6 +4878,18 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>stops</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stranded as this hat is ({0} floats to 100 stitches)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stranded, as counted below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stranded, two letters all along</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4705,10 +4997,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>the gauge</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>the illuminant is {0}; a reading can be kept for {1}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4745,6 +5033,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>the rest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the rest: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the round has no other plain stitch for this one to take in</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4758,6 +5054,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>the shaping after the second '|' is empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the swatch has {0} m of yarn, and its floats alone would take {1} m</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4801,6 +5101,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>then,</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>there are two columns for {0} nm, {1} and {2}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4834,6 +5138,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>there is no lot {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no size {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5041,6 +5349,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>weight, g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>were left out</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5102,6 +5414,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>yarn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yarn, m</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5179,6 +5495,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} (planned)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} ({1}) is {2} short.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5454,7 +5774,23 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} stitches, {1} cm round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} swatches, which scatter by {1} cm: the mean, and what it may be off by.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} units of the window to the centimetre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} unravelled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} weighed</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5522,11 +5858,23 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0}, by the ball</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0}, for {3}. Samples: {1}; readings: {2}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0}, plain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0}, so it cannot be pasted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, stranded: {1} floats to 100 stitches</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5535,6 +5883,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0}, {1} × {2} px</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, {1}, {2} do not rise</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5551,6 +5903,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0}: {1} is no weight in grams</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1} needed, {2} planned, {3} on hand</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

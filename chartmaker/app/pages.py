@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QStackedWidget, QTabBar, QVBo
 
 from chartmaker.app.colourway_box import ColourwayBox
 from chartmaker.app.page_frame import PageFrame, rule
+from chartmaker.app.units_setting import UnitsSetting
 from chartmaker.app.words import tr
 
 if TYPE_CHECKING:
@@ -95,8 +96,11 @@ class Pages(QWidget):
             lots.refused.connect(self.refused)
             lots.chosen.connect(self._lots.choose)
             return lots
-        kinds = {"yarn": yarn_page.YarnPage, "baths": baths_page.BathsPage}
-        return kinds[name](self._document)
+        if name == "yarn":
+            yarn = yarn_page.YarnPage(self._document, UnitsSetting(self._settings, self))
+            yarn.refused.connect(self.refused)
+            return yarn
+        return baths_page.BathsPage(self._document)
 
     def _top(self) -> QHBoxLayout:
         top = QHBoxLayout()

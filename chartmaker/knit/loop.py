@@ -38,8 +38,9 @@ class LoopLength:
         """What the width of the interval rests on, as a sentence."""
         if self.source == "gauge":
             return (
-                "There is no swatch: this is Munden's relation for plain machine-knit wool, from dry relaxed to fully "
-                "relaxed, since nobody can say beforehand how far your fabric will relax."
+                "There is no swatch: this is Munden's relation for plain machine-knit wool, from dry relaxed "
+                f"(Ks {KS_DRY_RELAXED:g}) to fully relaxed ({KS_FULLY_RELAXED:g}), since nobody can say beforehand how "
+                "far your fabric will relax."
             )
         if self.deviation_cm is None:
             return f"One swatch: taken as right to {SWATCH_ERROR_PERCENT:g} %, for its counting and weighing."

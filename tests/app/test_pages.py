@@ -52,11 +52,11 @@ def test_the_yarn_page_shows_the_appraisals_figures(open_on):
     window.show_page("yarn")
     rows = cells(window._pages["yarn"].table)
     need = window.document.appraisal.letter("B").requirement
-    assert rows[1][:3] == ["B", "weld", str(need.stitches)]
-    assert rows[1][-1] == f"! {need.short_g:.1f}"
-    assert rows[0][-1] == "–"
+    assert rows[1][:4] == ["B", "weld", "", str(need.stitches)]
+    assert rows[1][-1] == f"! −{need.short_g:.1f}"
+    assert rows[0][-1] == f"{100 - window.document.appraisal.letter('A').requirement.planned_g:.0f}"
     assert rows[2][1] == "all letters"
-    assert int(rows[2][2]) == int(rows[0][2]) + int(rows[1][2])
+    assert int(rows[2][3]) == int(rows[0][3]) + int(rows[1][3])
 
 
 def test_the_baths_page_shows_what_is_short_as_a_bath_with_its_cautions(open_on):
