@@ -1577,6 +1577,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>It is {0} cm larger than the head in {1}, which is easy.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is {0} cm smaller than the head in {1}, which is {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>It stands alone in these rounds.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2529,6 +2537,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Shape the crown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Shift &amp;one round up</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2814,6 +2826,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>The dye is {0}: {1}, as of load {2} against {3}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The fabric {0} {1} times as fast as it can lie flat in {2}, and {3}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3261,6 +3277,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>a crown begins with {0} to {1} stitches, not {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a design has no bands</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3329,6 +3349,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>a point of {0} rounds from {1} stitches would pucker; {2} sections take {3} rounds or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a quarter turn anticlockwise</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3361,6 +3385,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>a section of one stitch cannot be made narrower</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a spectrum from {0} to {1} nm does not span 430 to 650 nm</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3377,11 +3405,19 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>a taper of {0} rounds is too short for {1} rounds that take {2} stitches each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a texture of {0} stitches does not divide the repeat, which has {1} in some round</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a time without its zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a widening from {0} stitches cannot end with {1}, which are fewer</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4997,6 +5033,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>the hat has no round below its crown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the illuminant is {0}; a reading can be kept for {1}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5218,6 +5258,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>to note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too tight</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5694,6 +5738,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} lines of decreases do not divide {1} stitches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} lines that take {1} cannot make {2} stitches of {3}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} lots have this name; the first is meant</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5762,11 +5814,23 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} sections do not divide {1} stitches; those that do: {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} stitches</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} stitches become {1} in {2} rounds or more: a round can make every second stitch at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} stitches cast on, {1} rounds; {2} cm round and {3} cm high. Head and ease ask for {4} cm, {5} stitches.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} stitches fewer in one round is more than the fabric takes without a pucker at this gauge, {1} at the most: take fewer sections, or single decreases</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
