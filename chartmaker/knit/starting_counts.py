@@ -1,0 +1,131 @@
+"""The stitch counts that a new hat is begun with: near what head and ease ask for, and divisible in many ways."""
+
+from dataclasses import dataclass
+
+from chartmaker.knit.fit import TIGHTEST_CM, TOLERANCE_CM
+from chartmaker.model.bounds import MOST_STITCHES
+from chartmaker.model.gauge import Gauge
+
+USUAL_REPEATS = {4: 8, 6: 12, 8: 20, 10: 14, 12: 18, 14: 3, 16: 8, 18: 5, 20: 4, 24: 3}
+"""Repeats that motifs have, with how many in a hundred of the program's own have them."""
+FEWEST_STITCHES = 24
+"""Fewer make no hat."""
+LONGEST_REPEAT = 36
+"""Stitches of the longest repeat that a plain band is given, so that its chart can be taken in."""
+RIM_TOLERANCE = 0.04
+"""How far a tam's rim may be from the widening asked for, as a share of it: common practice, no source."""
+CHANGE_COSTS = 5
+"""A round in which stitches are made or taken, told in the motifs of a hundred that make up for it."""
+CM_COSTS = 1
+"""The same for each cm off what was asked, within the tolerance."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Asked:
+    """What the counts of a hat must come near to."""
+
+    head_cm: float
+    wanted_cm: float
+    gauge: Gauge
+    brim_repeat: int
+    sections: int
+    """Of the crown; 1 where it takes any count."""
+    motif_repeat: int | None
+    widen_percent: float | None
+    """None where body and brim are as wide as each other."""
+
+    @property
+    def target(self) -> float:
+        """Stitches that head and ease ask for, not yet whole."""
+        return self.wanted_cm / self.gauge.stitch_width_cm
+
+
+@dataclass(frozen=True, slots=True)
+class StartingCounts:
+    """The counts that a new hat is begun with."""
+
+    brim: int
+    body: int
+    """Of a tam, at its rim."""
+
+
+def starting_counts(asked: Asked) -> StartingCounts:
+    """Choose the counts: within the tolerance of a fit, with room for the most motifs, and few rounds to change in.
+
+    Raises ValueError, with a sentence, where no count will do.
+    """
+    _require_knittable(asked)
+    if asked.widen_percent is None:
+        bodies = _within(asked.target, TOLERANCE_CM / asked.gauge.stitch_width_cm)
+    else:
+        rim = asked.target * (1 + asked.widen_percent / 100)
+        if rim > MOST_STITCHES:
+            raise ValueError(f"a rim of {rim:.0f} stitches is more than {MOST_STITCHES}: widen it less")
+        bodies = _within(rim, RIM_TOLERANCE * rim)
+    pairs = [StartingCounts(brim, body) for body in bodies for brim in _brims(asked, body)]
+    if not pairs:
+        raise ValueError(
+            f"no multiple of {asked.brim_repeat} stitches comes within {TOLERANCE_CM:g} cm of {asked.wanted_cm:.1f} cm "
+            f"at {asked.gauge.stitches_per_10cm:g} stitches per 10 cm: choose another brim, or a finer gauge"
+        )
+    return max(pairs, key=lambda counts: (_holds_motif(asked, counts.body), _worth(asked, counts)))
+
+
+def motifs_in(stitches: int) -> int:
+    """Tell how many motifs in a hundred close up round a count."""
+    return sum(share for repeat, share in USUAL_REPEATS.items() if stitches % repeat == 0)
+
+
+def repeat_for(stitches: int, motif_repeat: int | None) -> int:
+    """Choose a plain band's repeat on so many stitches: the motif's where it fits, else the one most motifs fit in."""
+    if motif_repeat and stitches % motif_repeat == 0:
+        return motif_repeat
+    whole = [count for count in range(1, LONGEST_REPEAT + 1) if stitches % count == 0]
+    return max(whole, key=lambda count: (motifs_in(count), -count))
+
+
+def _require_knittable(asked: Asked) -> None:
+    gauge = asked.gauge.stitches_per_10cm
+    comes_to = f"a head of {asked.head_cm:g} cm at {gauge:g} stitches per 10 cm comes to {asked.target:.0f} stitches"
+    if asked.target < FEWEST_STITCHES:
+        raise ValueError(f"{comes_to}, and a hat has at least {FEWEST_STITCHES}: take a finer gauge")
+    if asked.target > MOST_STITCHES:
+        raise ValueError(f"{comes_to}, more than {MOST_STITCHES}: take a coarser gauge")
+    if asked.head_cm - asked.wanted_cm > TIGHTEST_CM - TOLERANCE_CM:
+        raise ValueError(
+            f"a hat of {asked.wanted_cm:.1f} cm is too tight for a head of {asked.head_cm:g} cm: "
+            f"more than {TIGHTEST_CM:g} cm under the head will not go on"
+        )
+
+
+def _within(target: float, tolerance: float) -> list[int]:
+    """Give the whole counts no farther from a target than this, up to the most that a round may have."""
+    nearest = range(int(target - tolerance), int(target + tolerance) + 2)
+    return [count for count in nearest if abs(count - target) <= tolerance and 0 < count <= MOST_STITCHES]
+
+
+def _brims(asked: Asked, body: int) -> list[int]:
+    """Give the counts of a brim below a body: its own where the brim's repeat divides it, and the nearest that it does.
+
+    Only those that fit the head.
+    """
+    repeat = asked.brim_repeat
+    nearest = repeat * max(1, round(asked.target / repeat))
+    counts = {nearest} if body % repeat or asked.widen_percent is not None else {nearest, body}
+    return [count for count in sorted(counts) if _off_cm(asked, count) <= TOLERANCE_CM and count <= MOST_STITCHES]
+
+
+def _off_cm(asked: Asked, stitches: float) -> float:
+    return abs(stitches - asked.target) * asked.gauge.stitch_width_cm
+
+
+def _holds_motif(asked: Asked, body: int) -> bool:
+    return asked.motif_repeat is not None and body % asked.motif_repeat == 0
+
+
+def _worth(asked: Asked, counts: StartingCounts) -> float:
+    """Weigh counts: motifs that fit speak for them, rounds to change in and every cm off against them."""
+    rim = 1 if asked.widen_percent is None else 1 + asked.widen_percent / 100
+    changes = (asked.widen_percent is None and counts.brim != counts.body) + (counts.body % asked.sections > 0)
+    off = _off_cm(asked, counts.brim) + _off_cm(asked, counts.body / rim)
+    return motifs_in(counts.body) - CHANGE_COSTS * changes - CM_COSTS * off
