@@ -1,8 +1,11 @@
 """What a knitter answers when she starts a hat, and what is answered for her until she says otherwise."""
 
+from contextlib import suppress
 from dataclasses import dataclass
 
 from chartmaker.knit.brims import Brim
+from chartmaker.knit.crown import FLAT, ROUND, Crown, steepest
+from chartmaker.knit.profile import flat_disc_decreases
 from chartmaker.model.bounds import MOST_LETTERS, require_letter, require_one_of, require_short, require_within
 from chartmaker.model.gauge import Gauge, Swatch
 from chartmaker.model.hat import SHAPES, Trim
@@ -13,12 +16,18 @@ STRAIGHT_SHARE = 0.25
 BRIM_SHARE = {"cap": 0.07, "tam": 0.055, "stocking": 0.07}
 """Depth of the brim to the head's girth."""
 WIDEN_PERCENT = 50.0
+WIDEN_ROUNDS = 1
 TAPER_DECREASES, TAPER_EVERY = 2, 2
 RESERVE_PERCENT = 10.0
 TASSEL_SHARE = 0.15
 """Length of a stocking cap's tassel to the head's girth."""
-LEFT_AT_POINT = 8
+LEFT_AT_POINT = 6
 """Stitches that are drawn up at a stocking cap's point."""
+LIKELY_SECTIONS = (5, 6, 7, 8)
+"""Sections that a crown may be given unasked."""
+NEARLY_FLATTEST = 0.9
+"""How fast a round crown must be able to draw in, to the fastest of these: common practice, no source."""
+CROWN_PROFILES = {"cap": ROUND, "tam": FLAT, "stocking": ROUND}
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,8 +55,12 @@ class Answers:
     """From the worn edge along the fabric to the middle of the top."""
     letters: str = "AB"
     """Ground and figure first; further ones are kept for the bands to come."""
+    crown: Crown = Crown(sections=5)
+    """Of a cap and a tam; a stocking cap tapers instead."""
     widen_percent: float = WIDEN_PERCENT
     """How much wider than its brim a tam is at its rim."""
+    widen_rounds: int = WIDEN_ROUNDS
+    """Over how many rounds a tam widens; one gathers above the brim."""
     taper_decreases: int = TAPER_DECREASES
     """Decreases in every second round of a stocking cap's taper."""
     motif_repeat: int | None = None
@@ -63,6 +76,7 @@ class Answers:
         require_within("ease_percent", self.ease_percent, -40, 40)
         require_within("depth_cm", self.depth_cm, 5, 150)
         require_within("widen_percent", self.widen_percent, 10, 120)
+        require_within("widen_rounds", self.widen_rounds, 1, 100)
         require_within("taper_decreases", self.taper_decreases, 1, 24)
         require_short("title", self.title)
         if self.motif_repeat is not None:
@@ -99,9 +113,34 @@ def defaults_for(*, shape: str, head_cm: float, gauge: Gauge) -> Answers:
         head_cm=head_cm,
         gauge=gauge,
         brim=Brim(depth_cm=round(BRIM_SHARE[shape] * head_cm, 1)),
-        depth_cm=round(_depth_cm(shape, head_cm, gauge), 1),
+        crown=likely_crown(CROWN_PROFILES[shape], gauge),
+        depth_cm=usual_depth_cm(shape, head_cm, gauge),
         trims=(Trim(kind="tassel", letter="B", size_cm=round(TASSEL_SHARE * head_cm)),) if shape == "stocking" else (),
     )
+
+
+def usual_depth_cm(shape: str, head_cm: float, gauge: Gauge) -> float:
+    """Give the depth of a hat that no other was asked for, to the millimetre."""
+    if shape != "stocking":
+        return round((head_cm / 3 + 2 + 0.4 * head_cm) / 2, 1)
+    stitches = head_cm * (1 + EASE_PERCENT / 100) / gauge.stitch_width_cm
+    straight_cm = STRAIGHT_SHARE * head_cm
+    return round(straight_cm + taper_rounds(stitches, TAPER_DECREASES) * gauge.round_height_cm, 1)
+
+
+def likely_crown(profile: str, gauge: Gauge) -> Crown:
+    """Give the crown that keeps to its profile without a pucker, of the fewest sections: small steps show the least.
+
+    A flat one takes those that lie the flattest. Raises ValueError where the fabric takes none of them.
+    """
+    rates: dict[int, float] = {}
+    for sections in LIKELY_SECTIONS:
+        with suppress(ValueError):
+            rates[sections] = min(steepest(Crown(sections=sections), gauge), flat_disc_decreases(gauge))
+    if not rates:
+        steepest(Crown(sections=LIKELY_SECTIONS[0]), gauge)  # says why
+    enough = max(rates.values()) * (1.0 if profile == FLAT else NEARLY_FLATTEST)
+    return Crown(profile=profile, sections=next(sections for sections, rate in rates.items() if rate >= enough))
 
 
 def taper_rounds(stitches: float, decreases: int) -> float:
@@ -115,6 +154,7 @@ def sources_for(shape: str) -> tuple[Sourced, ...]:
         Sourced("ease_percent", "About 9 % smaller than the head: stranded hats, The Knitter 2019"),
         Sourced("depth_cm", DEPTH_SOURCES[shape]),
         Sourced("brim", "The brim is 5 to 7 % of the head deep: common practice, no source"),
+        Sourced("metres_per_100g", "Yarn of 420 m to 100 g, 2-ply jumper weight: a spinner's published label, 2024"),
         Sourced("reserve_percent", "10 % of the yarn in reserve; 10 to 20 % is common practice, no source"),
     )
     return common + SHAPE_SOURCES[shape]
@@ -125,18 +165,19 @@ DEPTH_SOURCES = {
     "tam": "Midway between a third of the girth and 2 cm, and 0.4 of it: craft pages, which differ",
     "stocking": "A quarter of the girth straight, then as long as its taper takes: common practice, no source",
 }
+CROWN_SOURCE = (
+    "As many sections, five to eight, as keep to the profile without a pucker: a flat disc takes "
+    "2π × stitch gauge / round gauge stitches a round (geometry)"
+)
 SHAPE_SOURCES: dict[str, tuple[Sourced, ...]] = {
-    "cap": (),
-    "tam": (Sourced("widen_percent", "Widened by about 50 % after the brim: The Knitter 2017"),),
+    "cap": (Sourced("crown", CROWN_SOURCE),),
+    "tam": (
+        Sourced("crown", CROWN_SOURCE),
+        Sourced("widen_percent", "Widened by about 50 % after the brim: The Knitter 2017"),
+        Sourced("widen_rounds", "All in one round, which gathers above the brim: common practice, no source"),
+    ),
     "stocking": (
         Sourced("taper_decreases", "Two decreases every second round: a published pattern note"),
         Sourced("trims", "A tassel at the point: common practice, no source"),
     ),
 }
-
-
-def _depth_cm(shape: str, head_cm: float, gauge: Gauge) -> float:
-    if shape != "stocking":
-        return (head_cm / 3 + 2 + 0.4 * head_cm) / 2
-    stitches = head_cm * (1 + EASE_PERCENT / 100) / gauge.stitch_width_cm
-    return STRAIGHT_SHARE * head_cm + taper_rounds(stitches, TAPER_DECREASES) * gauge.round_height_cm

@@ -1,0 +1,191 @@
+"""A plain hat made from a knitter's answers: brim, widening, body and crown as bands whose counts meet.
+
+The body is divided into bands that motifs can be stamped into; what the depth leaves beside brim and crown is the
+body's. Everything is an ordinary band that can be edited by hand afterwards.
+"""
+
+from dataclasses import dataclass
+
+from chartmaker.knit.answers import Answers, usual_depth_cm
+from chartmaker.knit.body_plan import FEWEST_BODY_ROUNDS, REST, body_plan
+from chartmaker.knit.brims import KnittedBrim, knitted_brim
+from chartmaker.knit.crown import crown_bands
+from chartmaker.knit.fit_help import changing_band
+from chartmaker.knit.starting_counts import Asked, StartingCounts, repeat_for, starting_counts
+from chartmaker.knit.taper import taper_bands
+from chartmaker.knit.widening import widening_bands
+from chartmaker.model.band import Band
+from chartmaker.model.bounds import MOST_ROUNDS
+from chartmaker.model.design import Colourway, Design
+from chartmaker.model.hat import CastOn, Finish, Hat
+from chartmaker.model.palette import Palette
+from chartmaker.model.round import Round
+from chartmaker.model.settings import Allowances, Limits, Viewing
+from chartmaker.shade.first_lots import first_colourway
+
+ROOM_ROUNDS = 9
+"""Rounds of the body of a hat that no depth was asked for, where brim and crown leave less: a peerie has room."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Parts:
+    """The hat without its body."""
+
+    brim: KnittedBrim
+    widening: tuple[Band, ...]
+    top: tuple[Band, ...]
+    """The crown, or a stocking cap's taper."""
+
+    @property
+    def worn_rounds(self) -> int:
+        """Rounds that lie between the worn edge and the middle of the top."""
+        return self.brim.worn_rounds + sum(len(band.rounds) for band in (*self.widening, *self.top))
+
+
+def started(answers: Answers, palette: Palette | None = None, *, palette_file: str = "") -> Design:
+    """Make the plain hat that was answered for; lots are chosen for its letters where there is a palette.
+
+    Raises ValueError, with a sentence, where there is no such hat.
+    """
+    counts = counts_for(answers)
+    parts = _parts(answers, counts)
+    rounds = _body_rounds(answers, parts)
+    body = _body(answers, counts, rounds=rounds)
+    colourway = _colourway(answers, palette)
+    return Design(
+        title=answers.title,
+        palette_file=palette_file,
+        hat=_hat(answers, parts, body_rounds=rounds),
+        gauge=answers.gauge,
+        metres_per_100g=answers.metres_per_100g,
+        swatch=answers.swatch,
+        allowances=Allowances(reserve_percent=answers.reserve_percent),
+        colourways=(colourway,) if colourway else (),
+        bands=(*parts.brim.bands, *parts.widening, *body, *parts.top),
+        palette=_copies(palette, colourway),
+    )
+
+
+def counts_for(answers: Answers) -> StartingCounts:
+    """Choose the counts of brim and body.
+
+    Raises ValueError, with a sentence, where no count will do.
+    """
+    return starting_counts(
+        Asked(
+            head_cm=answers.head_cm,
+            wanted_cm=answers.wanted_cm,
+            gauge=answers.gauge,
+            brim_repeat=answers.brim.repeat,
+            sections=answers.taper_decreases if answers.shape == "stocking" else answers.crown.sections,
+            motif_repeat=answers.motif_repeat,
+            widen_percent=answers.widen_percent if answers.shape == "tam" else None,
+        )
+    )
+
+
+def _parts(answers: Answers, counts: StartingCounts) -> _Parts:
+    return _Parts(
+        brim=knitted_brim(answers.brim, stitches=counts.brim, gauge=answers.gauge, letters=answers.letters),
+        widening=_widening(answers, counts),
+        top=_taper(answers, counts.body) if answers.shape == "stocking" else _crown(answers, counts.body),
+    )
+
+
+def _widening(answers: Answers, counts: StartingCounts) -> tuple[Band, ...]:
+    """Bring the brim's count to the body's: a tam's by its widening, others by the few stitches between."""
+    if counts.brim == counts.body:
+        return ()
+    if answers.shape == "tam":
+        return widening_bands(
+            counts.brim, counts.body, gauge=answers.gauge, letter=answers.ground, rounds=answers.widen_rounds
+        )
+    return (changing_band(below=counts.brim, above=counts.body, letter=answers.ground),)
+
+
+def _crown(answers: Answers, stitches: int) -> tuple[Band, ...]:
+    return crown_bands(answers.crown, stitches=stitches, gauge=answers.gauge, letters=answers.ground, prepare=True)
+
+
+def _taper(answers: Answers, stitches: int) -> tuple[Band, ...]:
+    """Taper to a point, after a round that brings the count to a multiple of the decreases where it is none."""
+    lines = answers.taper_decreases
+    spare = stitches % lines
+    before = (changing_band(below=stitches, above=stitches - spare, letter=answers.ground),) if spare else ()
+    return before + taper_bands(stitches - spare, gauge=answers.gauge, letter=answers.ground, lines=lines)
+
+
+def _body_rounds(answers: Answers, parts: _Parts) -> int:
+    """Give what the depth leaves for the body; the usual depth gives way where brim and crown take too much of it.
+
+    Raises ValueError, with a sentence, where another leaves nothing, or the hat has too many rounds.
+    """
+    height = answers.gauge.round_height_cm
+    rounds = round(answers.depth_cm / height) - parts.worn_rounds
+    if rounds < ROOM_ROUNDS and _is_usual(answers.depth_cm, answers):
+        rounds = ROOM_ROUNDS
+    if rounds < FEWEST_BODY_ROUNDS:
+        needed = (parts.worn_rounds + FEWEST_BODY_ROUNDS) * height
+        raise ValueError(
+            f"brim and {'taper' if answers.shape == 'stocking' else 'crown'} alone take "
+            f"{parts.worn_rounds * height:.1f} cm, so a depth of {answers.depth_cm:g} cm leaves no body: "
+            f"ask for {needed:.1f} cm or more, or a shallower brim"
+        )
+    all_rounds = rounds + parts.worn_rounds + (parts.brim.fold.rounds if parts.brim.fold else 0)
+    if all_rounds > MOST_ROUNDS:
+        raise ValueError(f"a depth of {answers.depth_cm:g} cm takes {all_rounds} rounds, more than {MOST_ROUNDS}")
+    return rounds
+
+
+def _body(answers: Answers, counts: StartingCounts, *, rounds: int) -> tuple[Band, ...]:
+    """Lay plain bands; those that a motif is meant for have the letter of its figure already."""
+    repeat = repeat_for(counts.body, answers.motif_repeat)
+    ground, both = (Round(letters, bytes(repeat)) for letters in (answers.ground, answers.letters[:2]))
+    return tuple(
+        Band(
+            name=stretch.name,
+            times=counts.body // repeat,
+            rounds=(ground if stretch.name == REST else both,) * stretch.rounds,
+        )
+        for stretch in body_plan(rounds)
+    )
+
+
+def _hat(answers: Answers, parts: _Parts, *, body_rounds: int) -> Hat:
+    return Hat(
+        shape=answers.shape,
+        head_cm=answers.head_cm,
+        ease_percent=answers.ease_percent,
+        cast_on=CastOn(answers.ground),
+        finish=Finish(answers.ground),
+        trims=answers.trims,
+        fold=parts.brim.fold,
+        depth_cm=_depth_cm(answers, parts.worn_rounds + body_rounds),
+    )
+
+
+def _depth_cm(answers: Answers, rounds: int) -> float | None:
+    """Say how deep the hat is; not where that is the usual depth, which follows the head when that is changed."""
+    if not _is_usual(answers.depth_cm, answers):
+        return answers.depth_cm
+    depth_cm = rounds * answers.gauge.round_height_cm
+    return None if abs(depth_cm - answers.depth_cm) <= answers.gauge.round_height_cm else round(depth_cm, 1)
+
+
+def _is_usual(depth_cm: float, answers: Answers) -> bool:
+    return depth_cm == usual_depth_cm(answers.shape, answers.head_cm, answers.gauge)
+
+
+def _colourway(answers: Answers, palette: Palette | None) -> Colourway | None:
+    if palette is None:
+        return None
+    return first_colourway(palette, answers.letters, viewing=Viewing(), limits=Limits())
+
+
+def _copies(palette: Palette | None, colourway: Colourway | None) -> Palette:
+    """Give copies of the lots that a colourway uses, and of what they name."""
+    copies = Palette()
+    if palette and colourway:
+        for _, lot in colourway.lots:
+            copies = copies.with_lot_from(palette, lot)
+    return copies
