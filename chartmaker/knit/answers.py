@@ -23,10 +23,10 @@ TASSEL_SHARE = 0.15
 """Length of a stocking cap's tassel to the head's girth."""
 LEFT_AT_POINT = 6
 """Stitches that are drawn up at a stocking cap's point."""
-LIKELY_SECTIONS = (5, 6, 7, 8)
-"""Sections that a crown may be given unasked."""
+LIKELY_SECTIONS = (6, 5, 7, 8)
+"""Sections that a crown may be given unasked, the usual first: a tam has five to seven (The Knitter 2013)."""
 NEARLY_FLATTEST = 0.9
-"""How fast a round crown must be able to draw in, to the fastest of these: common practice, no source."""
+"""How fast a crown must be able to draw in, to the fastest of these: common practice, no source."""
 CROWN_PROFILES = {"cap": ROUND, "tam": FLAT, "stocking": ROUND}
 
 
@@ -48,14 +48,14 @@ class Answers:
     head_cm: float = 56.0
     gauge: Gauge = Gauge(stitches_per_10cm=30, rounds_per_10cm=34)
     metres_per_100g: float = 420.0
-    swatch: Swatch | None = None
+    swatches: tuple[Swatch, ...] = ()
     brim: Brim = Brim()
     ease_percent: float = EASE_PERCENT
     depth_cm: float = 21.5
     """From the worn edge along the fabric to the middle of the top."""
     letters: str = "AB"
     """Ground and figure first; further ones are kept for the bands to come."""
-    crown: Crown = Crown(sections=5)
+    crown: Crown = Crown()
     """Of a cap and a tam; a stocking cap tapers instead."""
     widen_percent: float = WIDEN_PERCENT
     """How much wider than its brim a tam is at its rim."""
@@ -129,9 +129,9 @@ def usual_depth_cm(shape: str, head_cm: float, gauge: Gauge) -> float:
 
 
 def likely_crown(profile: str, gauge: Gauge) -> Crown:
-    """Give the crown that keeps to its profile without a pucker, of the fewest sections: small steps show the least.
+    """Give a crown of the usual number of sections, or of the next that can draw in as fast as its profile does.
 
-    A flat one takes those that lie the flattest. Raises ValueError where the fabric takes none of them.
+    Raises ValueError where the fabric takes none of them.
     """
     rates: dict[int, float] = {}
     for sections in LIKELY_SECTIONS:
@@ -139,7 +139,7 @@ def likely_crown(profile: str, gauge: Gauge) -> Crown:
             rates[sections] = min(steepest(Crown(sections=sections), gauge), flat_disc_decreases(gauge))
     if not rates:
         steepest(Crown(sections=LIKELY_SECTIONS[0]), gauge)  # says why
-    enough = max(rates.values()) * (1.0 if profile == FLAT else NEARLY_FLATTEST)
+    enough = NEARLY_FLATTEST * max(rates.values())
     return Crown(profile=profile, sections=next(sections for sections, rate in rates.items() if rate >= enough))
 
 
@@ -166,8 +166,8 @@ DEPTH_SOURCES = {
     "stocking": "A quarter of the girth straight, then as long as its taper takes: common practice, no source",
 }
 CROWN_SOURCE = (
-    "As many sections, five to eight, as keep to the profile without a pucker: a flat disc takes "
-    "2π × stitch gauge / round gauge stitches a round (geometry)"
+    "Six sections, or as many as can draw in as fast as a flat disc, 2π × stitch gauge / round gauge stitches a round "
+    "(geometry); a tam has five to seven: The Knitter 2013"
 )
 SHAPE_SOURCES: dict[str, tuple[Sourced, ...]] = {
     "cap": (Sourced("crown", CROWN_SOURCE),),

@@ -11,6 +11,8 @@ from chartmaker.knit.body_plan import FEWEST_BODY_ROUNDS, REST, body_plan
 from chartmaker.knit.brims import KnittedBrim, knitted_brim
 from chartmaker.knit.crown import crown_bands
 from chartmaker.knit.fit_help import changing_band
+from chartmaker.knit.layout import lay_out
+from chartmaker.knit.profile import profile
 from chartmaker.knit.starting_counts import Asked, StartingCounts, repeat_for, starting_counts
 from chartmaker.knit.taper import taper_bands
 from chartmaker.knit.widening import widening_bands
@@ -52,18 +54,20 @@ def started(answers: Answers, palette: Palette | None = None, *, palette_file: s
     rounds = _body_rounds(answers, parts)
     body = _body(answers, counts, rounds=rounds)
     colourway = _colourway(answers, palette)
-    return Design(
+    design = Design(
         title=answers.title,
         palette_file=palette_file,
         hat=_hat(answers, parts, body_rounds=rounds),
         gauge=answers.gauge,
         metres_per_100g=answers.metres_per_100g,
-        swatch=answers.swatch,
+        swatches=answers.swatches,
         allowances=Allowances(reserve_percent=answers.reserve_percent),
         colourways=(colourway,) if colourway else (),
         bands=(*parts.brim.bands, *parts.widening, *body, *parts.top),
         palette=_copies(palette, colourway),
     )
+    _refuse_pucker(design, answers)
+    return design
 
 
 def counts_for(answers: Answers) -> StartingCounts:
@@ -135,6 +139,14 @@ def _body_rounds(answers: Answers, parts: _Parts) -> int:
     if all_rounds > MOST_ROUNDS:
         raise ValueError(f"a depth of {answers.depth_cm:g} cm takes {all_rounds} rounds, more than {MOST_ROUNDS}")
     return rounds
+
+
+def _refuse_pucker(design: Design, answers: Answers) -> None:
+    """Refuse a top that draws in faster than the fabric can; a tam may gather where it widens."""
+    shape = profile(lay_out(design), design.gauge)
+    if any(is_puckered and run < 0 for is_puckered, run in zip(shape.puckers, shape.run_cm, strict=True)):
+        fewer = "fewer decreases" if answers.shape == "stocking" else "fewer sections, or single decreases"
+        raise ValueError(f"the top would pucker at this gauge: take {fewer}")
 
 
 def _body(answers: Answers, counts: StartingCounts, *, rounds: int) -> tuple[Band, ...]:

@@ -10,7 +10,7 @@ from chartmaker.appraisal import appraise
 from chartmaker.files.design_reading import design_from_text
 from chartmaker.files.design_writing import design_to_text
 from chartmaker.files.palette_reading import read_palette
-from chartmaker.knit.answers import Answers, defaults_for
+from chartmaker.knit.answers import Answers, defaults_for, usual_depth_cm
 from chartmaker.knit.brims import BRIM_KINDS, Brim
 from chartmaker.knit.crown import PROFILES, Crown
 from chartmaker.knit.fit import TOLERANCE_CM
@@ -75,7 +75,9 @@ def test_whatever_is_answered_gives_a_knittable_hat_or_a_sentence(one):
         assert refusal.strip()
         return
     assert not rounds_not_meeting(design)
-    assert abs(worn_cm(design) - one.depth_cm) <= one.gauge.round_height_cm
+    wanted_cm = design.hat.depth_cm or one.depth_cm
+    assert abs(worn_cm(design) - wanted_cm) <= one.gauge.round_height_cm
+    assert wanted_cm == one.depth_cm or one.depth_cm == usual_depth_cm(one.shape, one.head_cm, one.gauge)
     brim_cm = design.bands[0].stitches(0) * one.gauge.stitch_width_cm
     assert abs(brim_cm - one.wanted_cm) <= TOLERANCE_CM
     bad = [f for f in appraise(design).findings if f.severity != "note" and f.check not in OF_LOTS]
@@ -138,13 +140,19 @@ def test_the_usual_depth_is_left_to_the_head_and_one_that_is_asked_for_stays():
     assert started(replace(Answers(), depth_cm=25)).hat.depth_cm == 25
 
 
+def test_a_hat_that_no_depth_was_asked_for_grows_deeper_where_its_brim_and_crown_need_it():
+    pointed = started(replace(Answers(), crown=Crown(profile="pointed"), brim=Brim("hem", 6)))
+    assert pointed.hat.depth_cm > Answers().depth_cm
+    assert abs(worn_cm(pointed) - pointed.hat.depth_cm) < FINE.round_height_cm
+
+
 @pytest.mark.parametrize(
     ("change", "sentence"),
     [
         ({"depth_cm": 12.0}, "leaves no body: ask for"),
         ({"shape": "stocking", "depth_cm": 30.0}, "brim and taper alone take"),
         ({"head_cm": 20.0, "gauge": Gauge(stitches_per_10cm=5, rounds_per_10cm=6)}, "a hat has at least 24"),
-        ({"crown": Crown(sections=12, decrease="paired")}, "more than the fabric takes"),
+        ({"crown": Crown(profile="pointed", rounds=5)}, "would pucker"),
     ],
 )
 def test_what_cannot_be_made_is_refused_in_a_sentence(change, sentence):
