@@ -3281,6 +3281,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>a depth of {0} cm takes {1} rounds, more than {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a design has no bands</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3298,6 +3302,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>a hat keeps at least one band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a hat of {0} cm is too tight for a head of {1} cm: more than {2} cm under the head will not go on</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3362,6 +3370,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>a reflectance factor is {0}, below 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a rim of {0} stitches is more than {1}: widen it less</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3602,6 +3614,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>body {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brim and crown alone take {0} cm, so a depth of {1} cm leaves no body: ask for {2} cm or more, or a shallower brim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brim and taper alone take {0} cm, so a depth of {1} cm leaves no body: ask for {2} cm or more, or a shallower brim</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4401,6 +4421,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>no multiple of {0} stitches comes within {1} cm of {2} cm at {3} stitches per 10 cm: choose another brim, or a finer gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no observer is told; {0}° is assumed</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5114,6 +5138,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>the top of band {0} is reached; rounds move within their band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the top would pucker at this gauge: take {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5922,11 +5950,19 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0}, and a hat has at least {1}: take a finer gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0}, by the ball</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{0}, for {3}. Samples: {1}; readings: {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, more than {1}: take a coarser gauge</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
