@@ -8,8 +8,10 @@ from hypothesis import strategies as st
 from hypothesis.strategies import DrawFn, SearchStrategy, composite
 
 from chartmaker.model.band import Band
+from chartmaker.model.bath_record import BathRecord, LoadRecord
 from chartmaker.model.bounds import MOST_STITCHES
 from chartmaker.model.design import Colourway, Design
+from chartmaker.model.dyeing import STATES, DyeingHabits, Dyestuff, Pot, Undyed
 from chartmaker.model.gauge import Gauge, Swatch
 from chartmaker.model.hat import (
     CAST_ON_METHODS,
@@ -23,7 +25,7 @@ from chartmaker.model.hat import (
     Hat,
     Trim,
 )
-from chartmaker.model.palette import STATES, Assist, Bath, Lot, Mordant, Palette, Planned, Yarn
+from chartmaker.model.palette import Assist, Bath, Lot, Mordant, Palette, Planned, Yarn
 from chartmaker.model.reading import SOURCES, LabReading, Reading, ScreenReading, Spectrum, XyzReading
 from chartmaker.model.round import Round
 from chartmaker.model.settings import ILLUMINANTS, OBSERVERS, Allowances, Limits, Viewing
@@ -177,7 +179,70 @@ def baths() -> SearchStrategy[Bath]:
         hottest_c=optional(numbers(0, 105)),
         minutes=optional(numbers(0, 100_000)),
         notes=texts(),
+        record=optional(bath_records()),
     )
+
+
+def dates() -> SearchStrategy[dt.date]:
+    return st.dates(dt.date(1, 1, 1), dt.date(9999, 12, 31))
+
+
+def bath_records() -> SearchStrategy[BathRecord]:
+    load = st.builds(
+        LoadRecord,
+        load=st.integers(1, 12),
+        fibre_g=numbers(0, 100_000),
+        dry_g=optional(numbers(0, 100_000)),
+        lot=texts(),
+        dyed_on=optional(dates()),
+        notes=texts(),
+    )
+    return st.builds(
+        BathRecord,
+        dyed_on=optional(dates()),
+        loads=st.lists(load, max_size=3, unique_by=lambda one: one.load).map(tuple),
+        dyestuff_g=optional(numbers(0, 1_000_000)),
+        water_l=optional(numbers(0, 10_000)),
+        ph_start=optional(numbers(0, 14)),
+        ph_end=optional(numbers(0, 14)),
+        hottest_c=optional(numbers(0, 105)),
+        minutes=optional(numbers(0, 100_000)),
+        notes=texts(),
+    )
+
+
+def dyeing_habits() -> SearchStrategy[DyeingHabits]:
+    return st.builds(
+        DyeingHabits,
+        skein_g=numbers(0, 1000),
+        sample_g=numbers(0, 1000),
+        scouring_loss_percent=numbers(0, 80),
+        handling_loss_percent=numbers(0, 80),
+    )
+
+
+def dyestuffs() -> SearchStrategy[Dyestuff]:
+    return st.builds(
+        Dyestuff,
+        name=names(),
+        part=texts(),
+        state=st.sampled_from(STATES),
+        on_hand_g=numbers(0, 1_000_000),
+        dries_to_percent=optional(numbers(0.1, 100)),
+        identified_by=texts(),
+        notes=texts(),
+    )
+
+
+def pots() -> SearchStrategy[Pot]:
+    return st.builds(Pot, name=names(), litres=numbers(0.1, 1000), kept_for=texts())
+
+
+@composite
+def undyed_stores(draw: DrawFn, yarn_ids: list[str]) -> tuple[Undyed, ...]:
+    """How much there is of some of the yarns given."""
+    some = [yarn for yarn in yarn_ids if draw(st.booleans())]
+    return tuple(Undyed(yarn=yarn, on_hand_g=draw(numbers(0, 1_000_000))) for yarn in some)
 
 
 @composite
@@ -212,6 +277,12 @@ def palettes(draw: DrawFn, *, named: bool = True) -> Palette:
         yarns=tuple(own_yarns),
         baths=tuple(own_baths),
         lots=tuple(draw(st.lists(some_lots, max_size=4, unique_by=lambda lot: lot.id))),
+        dyestuffs=tuple(
+            draw(st.lists(dyestuffs(), max_size=2, unique_by=lambda each: " ".join(filter(None, each.key))))
+        ),
+        undyed=draw(undyed_stores([yarn.id for yarn in own_yarns])),
+        pots=tuple(draw(st.lists(pots(), max_size=2, unique_by=lambda pot: pot.name))),
+        dyeing=draw(st.one_of(st.just(DyeingHabits()), dyeing_habits())),
     )
 
 

@@ -10,7 +10,8 @@ from PySide6.QtWidgets import QComboBox, QLineEdit, QPlainTextEdit, QWidget
 from chartmaker.app.amounts_table import AmountsTable
 from chartmaker.app.thing_form import NumberLine, ThingForm, link_id
 from chartmaker.app.words import tr
-from chartmaker.model.palette import STATES, Assist, Bath, Mordant, Yarn
+from chartmaker.model.dyeing import STATES
+from chartmaker.model.palette import Assist, Bath, Mordant, Yarn
 
 if TYPE_CHECKING:
     from collections.abc import Callable

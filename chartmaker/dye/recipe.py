@@ -58,6 +58,7 @@ def _recipe(palette: Palette, lot: Lot) -> Iterator[tuple[str, Recorded]]:
     source = lot.source
     bath = palette.bath(source[0]) if source else None
     if bath:
+        bath = bath.as_run
         for key in _BATH_KEYS:
             yield key, getattr(bath, key) or None if key == "part" else getattr(bath, key)
         yield from ((f"mordant: {item.name}", item.percent_wof) for item in bath.mordants)

@@ -4,6 +4,7 @@ from collections.abc import Callable, Collection
 from pathlib import Path
 from typing import Protocol, TypeVar
 
+from chartmaker.files.dyeing_tables import bath_record, stock_of
 from chartmaker.files.problems import ProblemList
 from chartmaker.files.table import Table
 from chartmaker.files.toml_text import plain_data, text_of_file
@@ -75,7 +76,7 @@ def palette_beside(design: Design, design_path: Path) -> Path | None:
 
 
 def palette_contents(table: Table) -> Palette:
-    """Read the yarns, baths and lots under a table, of a palette or of a design; its name is left empty."""
+    """Read what a palette holds under a table, of a palette or of a design; its name is left empty."""
     yarn_ids, bath_ids = ids_under(table, "yarns"), ids_under(table, "baths")
     return Palette(
         yarns=_distinct(table.tables("yarns"), _yarn),
@@ -83,6 +84,7 @@ def palette_contents(table: Table) -> Palette:
         lots=_distinct(
             table.tables("lots", most=MOST_LOTS), lambda lot: _lot(lot, yarn_ids=yarn_ids, bath_ids=bath_ids)
         ),
+        **stock_of(table, yarn_ids),
     )
 
 
@@ -125,6 +127,8 @@ def _bath(table: Table) -> Bath:
     fields = table.fields({**words, **amounts}, required=("id", "dyestuff", "ratio"))
     fields["mordants"] = tuple(_mordant(each) for each in table.tables("mordants"))
     fields["assists"] = tuple(_assist(each) for each in table.tables("assists"))
+    if "record" in table:
+        fields["record"] = bath_record(table.inner("record"))
     return table.build(Bath(id="bath", dyestuff="dyestuff", ratio=1.0), fields)
 
 

@@ -2,6 +2,7 @@
 
 from pathlib import Path
 
+from chartmaker.files.dyeing_tables import record_data, stock_data
 from chartmaker.files.fingerprint import Fingerprint
 from chartmaker.files.palette_reading import palette_from_text
 from chartmaker.files.saving import save_checked
@@ -31,9 +32,10 @@ def palette_to_text(palette: Palette) -> str:
 
 
 def contents_data(palette: Palette) -> Plain:
-    """Give the yarns, baths and lots as plain data; a kind of which there are none is left out."""
+    """Give what a palette holds as plain data; a kind of which there are none is left out."""
     sections = {
         "yarns": [_yarn(yarn) for yarn in palette.yarns],
+        **stock_data(palette),
         "baths": [_bath(bath) for bath in palette.baths],
         "lots": [_lot(lot) for lot in palette.lots],
     }
@@ -72,6 +74,7 @@ def _bath(bath: Bath) -> Plain:
             "hottest_c": _measured(bath.hottest_c),
             "minutes": None if bath.minutes is None else _counted(bath.minutes),
             "notes": bath.notes or None,
+            "record": record_data(bath.record) if bath.record else None,
         }
     )
 

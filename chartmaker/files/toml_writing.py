@@ -22,8 +22,9 @@ _ESCAPES = {code: f"\\u{code:04x}" for code in (*range(32), 127) if chr(code) no
 def toml_from(data: Plain) -> str:
     """Write plain data, its keys in their order.
 
-    At the top, a dictionary becomes a section and a list of dictionaries becomes one section each; so do `readings`
-    within those. Everything deeper stands on one line. A text of several lines is written as such.
+    At the top, a dictionary becomes a section and a list of dictionaries becomes one section each; so do
+    `readings` and `record` within those. Everything deeper stands on one line. A text of several lines is written as
+    such.
     """
     document = tomlkit.document()
     _fill(document, data)
@@ -65,7 +66,7 @@ def _fill(target: Container | Table, data: Plain, *, opens: tuple[str, ...] | No
             sections = tomlkit.aot()
             for each in value:
                 section = tomlkit.table()
-                _fill(section, each, opens=("readings",))
+                _fill(section, each, opens=("readings", "record"))
                 sections.append(section)
             target.append(key, sections)
         else:

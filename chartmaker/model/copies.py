@@ -1,7 +1,7 @@
 """A design's copies of lots beside the palette they came from: what differs, and the edits that mend it."""
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, fields, is_dataclass
+from dataclasses import dataclass, fields, is_dataclass, replace
 from itertools import chain
 from typing import TypeVar
 
@@ -39,6 +39,7 @@ BATH_WORDS = {
     "hottest_c": "hottest, °C",
     "minutes": "minutes",
     "notes": "notes of the bath",
+    "record": "record of the dyeing",
 }
 """What the fields of a lot's bath are called where they differ."""
 YARN_WORDS = {"name": "name of the yarn", "metres_per_100g": "m to 100 g", "reading": "reading of the yarn"}
@@ -95,8 +96,8 @@ def refresh_copies(design: Design, palette: Palette, lot_ids: Iterable[str]) -> 
     for lot_id in sorted(chosen):
         fresh = fresh.with_lot_from(palette, lot_id)
     kept = design.palette
-    after = Palette(
-        name=kept.name,
+    after = replace(
+        kept,
         yarns=_renewed(kept.yarns, fresh.yarns),
         baths=_renewed(kept.baths, fresh.baths),
         lots=tuple(fresh.lot(lot.id) or lot for lot in kept.lots),

@@ -1,8 +1,9 @@
 """A dyer's collection: undyed yarns, the baths she ran, and the lots that came out of them."""
 
 import datetime as dt
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+from chartmaker.model.bath_record import BathRecord
 from chartmaker.model.bounds import (
     MOST_LOTS,
     MOST_READINGS,
@@ -11,10 +12,8 @@ from chartmaker.model.bounds import (
     require_text,
     require_within,
 )
+from chartmaker.model.dyeing import STATES, DyeingHabits, Dyestuff, Pot, Undyed
 from chartmaker.model.reading import Reading
-
-STATES = ("dry", "fresh")
-"""How a dyestuff was weighed."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -77,6 +76,8 @@ class Bath:
     hottest_c: float | None = None
     minutes: float | None = None
     notes: str = ""
+    record: BathRecord | None = None
+    """What really happened; None for a bath that is only a recipe, or was written down as it happened."""
 
     def __post_init__(self) -> None:
         require_text("a bath's id", self.id)
@@ -93,6 +94,19 @@ class Bath:
         ):
             if value is not None:
                 require_within(name, value, 0, highest)
+
+    @property
+    def as_run(self) -> "Bath":
+        """The bath with what really happened in the place of what was planned, wherever that was noted."""
+        record = self.record
+        if record is None:
+            return self
+        names = ("ph_start", "ph_end", "hottest_c", "minutes")
+        noted = {name: value for name in names if (value := getattr(record, name)) is not None}
+        first = record.of_load(1)
+        if first and first.fibre_g and record.dyestuff_g is not None:
+            noted["ratio"] = min(100.0, record.dyestuff_g / first.fibre_g)
+        return replace(self, **noted)
 
 
 @dataclass(frozen=True, slots=True)
@@ -157,6 +171,12 @@ class Palette:
     yarns: tuple[Yarn, ...] = ()
     baths: tuple[Bath, ...] = ()
     lots: tuple[Lot, ...] = ()
+    dyestuffs: tuple[Dyestuff, ...] = ()
+    """What is on the shelf to dye with."""
+    undyed: tuple[Undyed, ...] = ()
+    """What is in the store of the yarns above."""
+    pots: tuple[Pot, ...] = ()
+    dyeing: DyeingHabits = DyeingHabits()
 
     def __post_init__(self) -> None:
         require_short("a palette's name", self.name)
@@ -168,6 +188,9 @@ class Palette:
                 if thing.id in seen:
                     raise ValueError(f"two {what}s have the id {thing.id!r}")
                 seen.add(thing.id)
+        _require_once("dyestuffs", [each.key for each in self.dyestuffs])
+        _require_once("pots", [(each.name,) for each in self.pots])
+        _require_once("stores of undyed yarn", [(each.yarn,) for each in self.undyed])
 
     def lot(self, lot_id: str) -> Lot | None:
         """Give the lot with this id, or None where there is none."""
@@ -181,8 +204,15 @@ class Palette:
         """Give the bath with this id, or None where there is none."""
         return next((bath for bath in self.baths if bath.id == bath_id), None)
 
+    def undyed_g(self, yarn_id: str | None) -> float:
+        """Give the grams of an undyed yarn in the store; 0 where none is written down."""
+        return next((each.on_hand_g for each in self.undyed if each.yarn == yarn_id), 0.0)
+
     def followed_by(self, other: "Palette | None") -> "Palette":
-        """Give all that is here, then what another has under other ids; lots as far as a palette may hold them."""
+        """Give all that is here, then what another has under other ids; lots as far as a palette may hold them.
+
+        Dyestuffs, pots and habits are the other's, where it has some: a design's copies are of lots alone.
+        """
         if other is None or other is self:
             return self
         yarns, baths, lots = ({thing.id for thing in things} for things in (self.yarns, self.baths, self.lots))
@@ -191,6 +221,10 @@ class Palette:
             yarns=self.yarns + tuple(yarn for yarn in other.yarns if yarn.id not in yarns),
             baths=self.baths + tuple(bath for bath in other.baths if bath.id not in baths),
             lots=(self.lots + tuple(lot for lot in other.lots if lot.id not in lots))[:MOST_LOTS],
+            dyestuffs=other.dyestuffs or self.dyestuffs,
+            pots=other.pots or self.pots,
+            undyed=other.undyed or self.undyed,
+            dyeing=self.dyeing if other.dyeing == DyeingHabits() else other.dyeing,
         )
 
     def with_lot_from(self, other: "Palette", lot_id: str) -> "Palette":
@@ -217,9 +251,15 @@ def _with_one(palette: Palette, other: Palette, lot_id: str) -> Palette:
     yarn = None if palette.yarn(lot.yarn) else other.yarn(lot.yarn)
     source = lot.source
     bath = None if source is None or palette.bath(source[0]) else other.bath(source[0])
-    return Palette(
-        name=palette.name,
+    return replace(
+        palette,
         yarns=palette.yarns + ((yarn,) if yarn else ()),
         baths=palette.baths + ((bath,) if bath else ()),
         lots=palette.lots if palette.lot(lot_id) else (*palette.lots, lot),
     )
+
+
+def _require_once(what: str, names: list[tuple[str, ...]]) -> None:
+    for name in names:
+        if names.count(name) > 1:
+            raise ValueError(f"two {what} are called {', '.join(filter(None, name))!r}")

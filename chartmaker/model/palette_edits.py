@@ -156,10 +156,12 @@ def change_yarn(palette: Palette, yarn_id: str, yarn: Yarn) -> ReplacePalette:
     """
     _required(palette.yarn(yarn_id), "yarn", yarn_id)
     yarns = tuple(yarn if each.id == yarn_id else each for each in palette.yarns)
-    lots = palette.lots
+    lots, undyed = palette.lots, palette.undyed
     if yarn.id != yarn_id:
         lots = tuple(replace(lot, yarn=yarn.id) if lot.yarn == yarn_id else lot for lot in lots)
-    return ReplacePalette(palette, replace(palette, yarns=yarns, lots=lots), f"Change yarn {yarn.name}")
+        undyed = tuple(replace(each, yarn=yarn.id) if each.yarn == yarn_id else each for each in undyed)
+    after = replace(palette, yarns=yarns, lots=lots, undyed=undyed)
+    return ReplacePalette(palette, after, f"Change yarn {yarn.name}")
 
 
 def delete_yarn(palette: Palette, yarn_id: str) -> ReplacePalette:
@@ -170,7 +172,22 @@ def delete_yarn(palette: Palette, yarn_id: str) -> ReplacePalette:
     yarn = _required(palette.yarn(yarn_id), "yarn", yarn_id)
     _require_unused(palette, yarn)
     yarns = tuple(each for each in palette.yarns if each.id != yarn_id)
-    return ReplacePalette(palette, replace(palette, yarns=yarns), f"Delete yarn {yarn.name}")
+    undyed = tuple(each for each in palette.undyed if each.yarn != yarn_id)
+    return ReplacePalette(palette, replace(palette, yarns=yarns, undyed=undyed), f"Delete yarn {yarn.name}")
+
+
+# --- the store and the habits
+
+
+def change_stock(palette: Palette, stock: Palette) -> ReplacePalette:
+    """Make the edit that takes dyestuffs, undyed yarn, pots and habits from another palette, all else as it was.
+
+    Raises ValueError where undyed yarn is of a base that the palette does not have.
+    """
+    for each in stock.undyed:
+        _required(palette.yarn(each.yarn), "yarn", each.yarn)
+    after = replace(palette, dyestuffs=stock.dyestuffs, undyed=stock.undyed, pots=stock.pots, dyeing=stock.dyeing)
+    return ReplacePalette(palette, after, "Change what is at hand for dyeing")
 
 
 def free_id(name: str, taken: Iterable[str]) -> str:
