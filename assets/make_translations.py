@@ -96,7 +96,7 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
     from chartmaker.model.palette import STATES
     from chartmaker.shade import words as shade_words
     from chartmaker.shade.lot_shade import RESTS_ON
-    from chartmaker.sheets.cautions import DEFERS, GENERAL, PARTICULAR
+    from chartmaker.dye.cautions import DEFERS, GENERAL, PARTICULAR
 
     fields = [field for _, group in hat_fields.GROUPS for field in group]
     keys = control_keys.CONTROL_KEYS

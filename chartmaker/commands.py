@@ -1,4 +1,4 @@
-"""The commands that work without a display and without Qt: report, print, picture, lots, take, compare, fit."""
+"""The commands that work without a display and without Qt: report, print, picture, lots, take, compare, fit, baths."""
 
 import argparse
 import datetime as dt
@@ -128,6 +128,13 @@ def _add_fit(parser: argparse.ArgumentParser) -> None:
     parser.set_defaults(run=_fit)
 
 
+def _add_baths(parser: argparse.ArgumentParser) -> None:
+    """Plan what must be dyed for one design, or for several together."""
+    parser.add_argument("designs", type=Path, metavar="DESIGN", nargs="+")
+    parser.add_argument("--json", action="store_true", help="for scripts; the names are kept stable")
+    parser.set_defaults(run=_baths)
+
+
 def _add_design(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("design", type=Path, metavar="DESIGN")
     parser.add_argument("--colourway", metavar="NAME", help="instead of the design's first")
@@ -141,6 +148,7 @@ _COMMANDS: dict[str, Callable[[argparse.ArgumentParser], None]] = {
     "take": _add_take,
     "compare": _add_compare,
     "fit": _add_fit,
+    "baths": _add_baths,
 }
 
 
@@ -297,6 +305,20 @@ def _fit(chosen: argparse.Namespace) -> int:
         print(json.dumps(fit_as_json(design), ensure_ascii=False, indent=2, allow_nan=False))
     else:
         print(printable_lines(fit_as_text(design)))
+    return DONE
+
+
+def _baths(chosen: argparse.Namespace) -> int:
+    from chartmaker.planning import plan_for
+    from chartmaker.report.baths_as_json import baths_as_json
+    from chartmaker.report.baths_as_text import baths_as_text
+
+    designs = [(read_design(path), path) for path in chosen.designs]
+    plan = plan_for([appraise(design, _palette_beside(design, path)) for design, path in designs])
+    if chosen.json:
+        print(json.dumps(baths_as_json(plan), ensure_ascii=False, indent=2, allow_nan=False))
+    else:
+        print(printable_lines(baths_as_text(plan)))
     return DONE
 
 

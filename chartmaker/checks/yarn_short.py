@@ -32,12 +32,12 @@ def _finding(facts: Facts, letter: LetterAppraisal) -> Finding:
 
 
 def _remedy(facts: Facts, letter: LetterAppraisal) -> str:
-    source = letter.lot.source if letter.lot else None
     for plan in facts.baths:
-        if source and plan.bath.id == source[0]:
-            load = "the first load" if source[1] == 1 else f"exhaust {source[1] - 1}"
-            fibre = next(item.fibre_g for item in plan.loads if item.load == source[1])
-            return (
-                f"dye {fibre:.0f} g as {load} of bath {plan.bath.id}, {plan.dyestuff_g:.0f} g of {plan.bath.dyestuff}"
-            )
+        for load in plan.loads:
+            if letter.lot and letter.lot.id in dict(load.lots):
+                which = "the first load" if load.load == 1 else f"exhaust {load.load - 1}"
+                return (
+                    f"dye {load.fibre_g:.0f} g of fibre as {which} of bath {plan.bath.id}, {plan.dyestuff_g:.0f} g of "
+                    f"{plan.bath.dyestuff}"
+                )
     return "no bath is recorded for this lot, so nothing can be planned: choose another lot, or record its bath"

@@ -1,8 +1,10 @@
 """From yarn that is short to baths: how much fibre each load takes, and what goes into the pot."""
 
-from collections import defaultdict
 from dataclasses import dataclass
 
+from chartmaker.dye.chains import Chain, Joined, chains
+from chartmaker.dye.fibre import fibre_for, skeins_for
+from chartmaker.model.dyeing import DyeingHabits
 from chartmaker.model.palette import Bath, Palette
 
 
@@ -15,9 +17,33 @@ class Load:
     lot: str
     """Id of the lot that it repeats; empty where the load only leads to the next."""
     short_g: float
-    """What the design needs of it."""
+    """What the designs need of it."""
     fibre_g: float
-    """Dry fibre to put in."""
+    """Dry fibre to weigh out and put in: what is short, a sample, scouring and handling losses, whole skeins."""
+    habits: DyeingHabits
+    """By which the fibre was worked out."""
+    lots: tuple[tuple[str, float], ...] = ()
+    """All lots that are short and come from this load, each with its grams."""
+
+    @property
+    def skeins(self) -> int:
+        """Skeins of the habit's weight; 0 where fibre is weighed freely."""
+        return skeins_for(self.fibre_g, self.habits)
+
+    @property
+    def losses_g(self) -> float:
+        """What scouring and handling are taken to cost of the fibre."""
+        return self.fibre_g * (1 - self.habits.kept)
+
+    @property
+    def comes_out_g(self) -> float:
+        """Dyed yarn that is expected, the sample not in it."""
+        return max(0.0, self.fibre_g - self.losses_g - self.habits.sample_g)
+
+    @property
+    def to_stock_g(self) -> float:
+        """Dyed yarn beyond what is short."""
+        return max(0.0, self.comes_out_g - self.short_g)
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +60,8 @@ class BathPlan:
 
     bath: Bath
     loads: tuple[Load, ...]
+    joined: tuple[Joined, ...] = ()
+    """Lots of other baths of the same dyeing that come from these loads too."""
 
     @property
     def fibre_g(self) -> float:
@@ -65,8 +93,13 @@ class BathPlan:
         """Liquor for the heaviest load; it serves all loads in turn."""
         return self.bath.liquor_l_per_100g / 100 * self.heaviest_g
 
+    @property
+    def lots(self) -> frozenset[str]:
+        """All lots that are short and that this bath dyes."""
+        return frozenset(lot for load in self.loads for lot, _ in load.lots)
 
-def plan_baths(palette: Palette, short_g: dict[str, float]) -> tuple[BathPlan, ...]:
+
+def plan_baths(palette: Palette, short_g: dict[str, float], habits: DyeingHabits | None = None) -> tuple[BathPlan, ...]:
     """Plan the baths that dye what is short, in the palette's order of baths.
 
     Loads of one bath go together, from the first to the last that is needed, all of the weight of the heaviest: an
@@ -76,26 +109,27 @@ def plan_baths(palette: Palette, short_g: dict[str, float]) -> tuple[BathPlan, .
     Args:
         palette: where the lots' baths are found.
         short_g: grams that are short, by id of the lot; lots without a bath cannot be planned for and are passed over.
+        habits: by which fibre is weighed; the palette's own where left out.
     """
-    wanted: dict[str, dict[int, list[tuple[str, float]]]] = defaultdict(lambda: defaultdict(list))
-    for lot_id, grams in short_g.items():
-        lot = palette.lot(lot_id)
-        if grams > 0 and lot and lot.source and palette.bath(lot.source[0]):
-            bath_id, load = lot.source
-            wanted[bath_id][load].append((lot_id, grams))
-    return tuple(BathPlan(bath, _loads(palette, bath, wanted[bath.id])) for bath in palette.baths if bath.id in wanted)
+    weighed = palette.dyeing if habits is None else habits
+    return tuple(
+        BathPlan(chain.bath, _loads(palette, chain, weighed), chain.joined) for chain in chains(palette, short_g)
+    )
 
 
-def _loads(palette: Palette, bath: Bath, by_load: dict[int, list[tuple[str, float]]]) -> tuple[Load, ...]:
-    heaviest = max(sum(grams for _, grams in short) for short in by_load.values())
+def _loads(palette: Palette, chain: Chain, habits: DyeingHabits) -> tuple[Load, ...]:
+    heaviest = max(sum(grams for _, grams in short) for short in chain.wanted.values())
+    fibre = fibre_for(heaviest, habits)
     return tuple(
         Load(
             load=number,
-            lot=by_load[number][0][0] if number in by_load else _lot_of(palette, bath.id, number),
-            short_g=sum(grams for _, grams in by_load.get(number, ())),
-            fibre_g=heaviest,
+            lot=chain.wanted[number][0][0] if number in chain.wanted else _lot_of(palette, chain.bath.id, number),
+            short_g=sum(grams for _, grams in chain.wanted.get(number, ())),
+            fibre_g=fibre,
+            habits=habits,
+            lots=chain.wanted.get(number, ()),
         )
-        for number in range(1, max(by_load) + 1)
+        for number in range(1, max(chain.wanted) + 1)
     )
 
 

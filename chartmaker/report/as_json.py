@@ -8,7 +8,7 @@ from typing import Any
 
 from chartmaker.appraisal import Appraisal, LetterAppraisal, PairAppraisal, RoundAppraisal
 from chartmaker.checks.finding import Finding
-from chartmaker.dye.plan import BathPlan, Portion
+from chartmaker.dye.plan import BathPlan, Load, Portion
 from chartmaker.knit.from_afar import ACROSS_ROOM_CM, FarContrast, contrasts_from_afar
 from chartmaker.knit.interval import Interval
 from chartmaker.knit.yarn_by_band import PieceYarn, yarn_by_band
@@ -41,7 +41,7 @@ def report_as_json(appraisal: Appraisal) -> Json:
         "pairs": [_pair(pair, afar.get(pair.letters)) for pair in appraisal.pairs],
         "letters": [_letter(letter) for letter in appraisal.letters],
         "yarn_by_band": [_piece(appraisal, piece) for piece in band_yarn(appraisal)],
-        "baths": [_bath(plan) for plan in appraisal.baths],
+        "baths": [bath_as_json(plan) for plan in appraisal.baths],
         "findings": [_finding(finding) for finding in appraisal.findings],
     }
 
@@ -149,19 +149,32 @@ def _letter(letter: LetterAppraisal) -> Json:
     }
 
 
-def _bath(plan: BathPlan) -> Json:
+def bath_as_json(plan: BathPlan) -> Json:
+    """Give a bath to run; `fibre_g` is all that is weighed out for it, over all its loads."""
     return {
         "bath": plan.bath.id,
         "dyestuff": plan.bath.dyestuff,
-        "loads": [
-            {"load": load.load, "lot": load.lot, "fibre_g": _figure(load.fibre_g), "short_g": _figure(load.short_g)}
-            for load in plan.loads
-        ],
+        "loads": [_load(load) for load in plan.loads],
         "fibre_g": _figure(plan.fibre_g),
         "dyestuff_g": _figure(plan.dyestuff_g),
         "mordants": [_portion(item) for item in plan.mordants],
         "assists": [_portion(item) for item in plan.assists],
         "water_l": _figure(plan.water_l),
+    }
+
+
+def _load(load: Load) -> Json:
+    """Tell a load; `fibre_g` is weighed out: what is short, the sample, the losses, and the rest of whole skeins."""
+    return {
+        "load": load.load,
+        "lot": load.lot,
+        "fibre_g": _figure(load.fibre_g),
+        "short_g": _figure(load.short_g),
+        "lots": [lot for lot, _ in load.lots],
+        "skeins": load.skeins,
+        "sample_g": _figure(load.habits.sample_g),
+        "losses_g": _figure(load.losses_g),
+        "to_stock_g": _figure(load.to_stock_g),
     }
 
 

@@ -7,6 +7,7 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
 from tests.benchmarks import (
     bench_appraisal,
+    bench_baths,
     bench_canvas,
     bench_desk,
     bench_fill,
@@ -22,6 +23,7 @@ from tests.benchmarks import (
 
 BENCHMARKS = (
     bench_appraisal,
+    bench_baths,
     bench_sheets,
     bench_window,
     bench_canvas,

@@ -27,7 +27,7 @@ def test_a_short_lot_is_told_with_the_bath_that_makes_more() -> None:
     assert finding.severity == "warn"
     assert f"{need.short_g:.0f} g short" in finding.message
     assert finding.remedy == (
-        f"dye {need.short_g:.0f} g as the first load of bath madder-sept, {need.short_g:.0f} g of madder"
+        "dye 25 g of fibre as the first load of bath madder-sept, 25 g of madder"  # one skein, at 1 g to the gram
     )
 
 

@@ -1,18 +1,27 @@
 """Baths planned from what is short, against the recipes of an old book and plain sums."""
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
+from chartmaker.dye.fibre import MOISTURE_PERCENT, bone_dry_g, fibre_for
 from chartmaker.dye.plan import BathPlan, plan_baths
+from chartmaker.model.dyeing import DyeingHabits
 from chartmaker.model.palette import Assist, Bath, Mordant, Palette, Planned
 from tests.builders import lot
+from tests.strategies import dyeing_habits
 
 OUNCE_G = 28.349523125
 """Grams in an avoirdupois ounce, by definition."""
 
 
+FREELY = DyeingHabits(skein_g=0, sample_g=0, scouring_loss_percent=0, handling_loss_percent=0)
+"""Nothing is lost, kept or rounded, so that a recipe comes out in its own weights."""
+
+
 def plan_of(bath: Bath, **short_g: float) -> BathPlan:
     lots = tuple(lot(f"lot{load}", bath=bath.id, load=load) for load in (1, 2, 3))
-    (plan,) = plan_baths(Palette(baths=(bath,), lots=lots), short_g)
+    (plan,) = plan_baths(Palette(baths=(bath,), lots=lots, dyeing=FREELY), short_g)
     return plan
 
 
@@ -84,5 +93,44 @@ def test_enough_yarn_and_unknown_baths_need_no_plan() -> None:
 def test_two_lots_of_one_load_are_dyed_as_one() -> None:
     bath = Bath(id="b", dyestuff="weld", ratio=1.0)
     lots = (lot("one", bath="b"), lot("two", bath="b"))
-    (plan,) = plan_baths(Palette(baths=(bath,), lots=lots), {"one": 4, "two": 6})
+    (plan,) = plan_baths(Palette(baths=(bath,), lots=lots, dyeing=FREELY), {"one": 4, "two": 6})
     assert [(load.lot, load.fibre_g) for load in plan.loads] == [("one", 10)]
+
+
+def test_fibre_to_weigh_out_takes_losses_a_sample_and_whole_skeins() -> None:
+    # By hand: 40 g and 2 g for the sample; 10 % lost in scouring, 5 % in handling: 42 / (0.9 * 0.95) = 49.12 g,
+    # which is two skeins of 25 g; 50 * 0.855 - 2 = 40.75 g come out, 0.75 g more than are short.
+    habits = DyeingHabits(skein_g=25, sample_g=2, scouring_loss_percent=10, handling_loss_percent=5)
+    bath = Bath(id="b", dyestuff="weld", ratio=0.5, mordants=(Mordant("alum", 10),), liquor_l_per_100g=4)
+    (plan,) = plan_baths(Palette(baths=(bath,), lots=(lot("one", bath="b"),)), {"one": 40.0}, habits)
+    (load,) = plan.loads
+    assert (load.short_g, load.fibre_g, load.skeins) == (40.0, 50.0, 2)
+    assert load.losses_g == pytest.approx(50 * (1 - 0.9 * 0.95))
+    assert load.comes_out_g == pytest.approx(40.75)
+    assert load.to_stock_g == pytest.approx(0.75)
+    assert (plan.dyestuff_g, plan.mordants[0].grams, plan.water_l) == (25.0, 5.0, 2.0)
+
+
+@pytest.mark.parametrize(("need_g", "fibre_g"), [(1.0, 25.0), (21.7, 25.0), (21.8, 50.0), (45.4, 50.0), (45.6, 75.0)])
+def test_fibre_goes_up_to_the_next_whole_skein(need_g: float, fibre_g: float) -> None:
+    # 25 g skeins lose 3 % and 2 % and a 2 g sample: 25 * 0.97 * 0.98 - 2 = 21.765 g of one, 45.53 g of two.
+    assert fibre_for(need_g, DyeingHabits()) == fibre_g
+
+
+@settings(max_examples=60)
+@given(st.floats(0, 500), dyeing_habits())
+def test_what_comes_out_is_never_less_than_what_is_short(need_g: float, habits: DyeingHabits) -> None:
+    bath = Bath(id="b", dyestuff="weld", ratio=0.5)
+    plans = plan_baths(Palette(baths=(bath,), lots=(lot("one", bath="b"),)), {"one": need_g}, habits)
+    for plan in plans:
+        assert plan.loads[0].comes_out_g >= need_g - 1e-6
+        if habits.skein_g:
+            one_less = (plan.loads[0].fibre_g - habits.skein_g) * habits.kept - habits.sample_g
+            assert one_less < need_g + 1e-6  # no skein too many
+
+
+def test_wool_in_room_air_holds_the_moisture_of_the_standard() -> None:
+    """ASTM D2118: a moisture content of 12.0 % is a regain of 13.64 %."""
+    dry = bone_dry_g(100.0)
+    assert 100 * (100 - dry) / dry == pytest.approx(13.64)
+    assert 100 - dry == pytest.approx(MOISTURE_PERCENT, abs=0.005)

@@ -1,0 +1,89 @@
+"""The plan of the dye pot as lines for the terminal."""
+
+from collections.abc import Iterator
+
+from chartmaker.dye.cautions import DEFERS
+from chartmaker.dye.dye_plan import BathCard, DyePlan
+from chartmaker.dye.mordanting import Mordanting
+from chartmaker.dye.shopping import ShoppingItem
+from chartmaker.dye.spoons import WEIGH_INSTEAD
+
+
+def baths_as_text(plan: DyePlan) -> str:
+    """Give baths, shared mordantings, the shopping list, then the cautions."""
+    return "\n".join(_lines(plan))
+
+
+def _lines(plan: DyePlan) -> Iterator[str]:
+    if not plan.needs:
+        yield "Nothing is short: no bath is needed."
+        return
+    for card in plan.cards:
+        yield from _card(card, plan)
+        yield ""
+    if plan.mordantings:
+        yield "Mordanting, all skeins of a mordant together"
+        for each in plan.mordantings:
+            yield from _mordanting(each)
+        yield ""
+    for need in plan.without_bath:
+        yield f"Short by {need.short_g:.0f} g, but no bath is known that gives it: {need.lot}"
+    yield "To be got"
+    yield from map(_item, plan.shopping)
+    yield ""
+    yield DEFERS
+    for text in dict.fromkeys(caution.text for card in plan.cards for caution in card.cautions):
+        yield f"- {text}"
+
+
+def _card(card: BathCard, plan: DyePlan) -> Iterator[str]:
+    bath = card.plan.bath
+    yield f"Bath {bath.id}: {' '.join(filter(None, (bath.dyestuff, bath.part)))} ({bath.state})"
+    for load, strength in zip(card.plan.loads, card.strengths, strict=True):
+        lots = ", ".join(f"{lot} short by {grams:.0f} g" for lot, grams in load.lots) or "to stock, leads on"
+        skeins = f" in {_skeins(load.skeins)}" if load.skeins else ""
+        basis = "assumed" if strength.is_assumed else "by the lots measured"
+        yield (
+            f"  load {load.load}: {load.fibre_g:.0f} g of fibre{skeins}, {lots}; "
+            f"dye {strength.likely:.2f} of the first load's ({basis})"
+        )
+    habits = plan.palette.dyeing
+    yield (
+        f"  fibre includes {habits.scouring_loss_percent:g} % for scouring, {habits.handling_loss_percent:g} % for "
+        f"handling and a sample of {habits.sample_g:g} g a load"
+    )
+    for each in card.plan.joined:
+        strong = f"{each.times_as_strong:.2f} times its dye"
+        yield f"  {each.lot}, of bath {each.bath}, comes from load {each.load}, {strong}"
+    yield f"  {card.supply.text}"
+    yield f"  water {card.plan.water_l:.1f} l: {card.pot.text}"
+    for one in card.weighed:
+        told = (f"{one.name} {one.grams:.1f} g", one.spoons and one.spoons.text, one.other and one.other.text)
+        yield f"  {'; '.join(filter(None, told))}"
+    if any(one.spoons for one in card.weighed):
+        yield f"  {WEIGH_INSTEAD}"
+    yield from (f"  {advice.text}" for advice in card.assists)
+    yield from (f"  note: {note}" for note in card.notes)
+    for step in card.timetable:
+        yield f"  {step.starts_h:5.1f} h  {step.text} ({step.source})"
+        yield from (f"           ! {caution}" for caution in step.cautions)
+
+
+def _mordanting(each: Mordanting) -> Iterator[str]:
+    names = ", ".join(f"{portion.name} {portion.grams:.1f} g" for portion in each.portions)
+    baths = ", ".join(f"{bath} {fibre:.0f} g" for bath, fibre in each.baths)
+    yield f"  {names} for {each.fibre_g:.0f} g ({baths}): {each.pot.text}"
+    if len(each.turns) > 1:
+        for number, turn in enumerate(each.turns, start=1):
+            told = ", ".join(f"{portion.name} {portion.grams:.1f} g" for portion in turn.mordants)
+            yield f"    turn {number}: {turn.fibre_g:.0f} g in {turn.water_l:.1f} l, {told}"
+
+
+def _item(item: ShoppingItem) -> str:
+    skeins = f", {_skeins(item.skeins)}" if item.skeins else ""
+    there = "" if not item.at_hand_g else f" ({item.needed_g:.0f} g less {item.at_hand_g:.0f} g at hand)"
+    return f"  {item.name}: {item.missing_g:.1f} g{skeins}{there}"
+
+
+def _skeins(count: int) -> str:
+    return "1 skein" if count == 1 else f"{count} skeins"
