@@ -92,11 +92,11 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
     from chartmaker.app.actions import ACTIONS
     from chartmaker.app.motif_actions import ON_THE_SHELF
     from chartmaker.checks.finding import SEVERITIES
+    from chartmaker.dye.cautions import DEFERS, GENERAL, PARTICULAR
     from chartmaker.model.copies import BATH_WORDS, FIELD_WORDS, YARN_WORDS
     from chartmaker.model.palette import STATES
     from chartmaker.shade import words as shade_words
     from chartmaker.shade.lot_shade import RESTS_ON
-    from chartmaker.dye.cautions import DEFERS, GENERAL, PARTICULAR
 
     fields = [field for _, group in hat_fields.GROUPS for field in group]
     keys = control_keys.CONTROL_KEYS

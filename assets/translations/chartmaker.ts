@@ -934,6 +934,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Change what is at hand for dyeing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Change yarn {0}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1266,6 +1270,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Dyestuff</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dyestuff, {0} g of {1} {2}: {3}, unless the recipe says else</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1762,6 +1770,18 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Load {0} comes nearest, {1}: CIEDE2000 {2} away. A first load with {3} g of {4} to 1 g of fibre, {5} times the recipe's, would come to {6}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Load {0}: heat slowly, {1} minutes{2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Load {0}: let it cool in the liquor, then lift it out and let it drip back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Load {0}: {1}, in a pot kept for {2}, 15 to 20 minutes</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3297,6 +3317,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>a dye pot that holds {0} of liquor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a gauge of {0} per 10 cm is outside 5 to 100</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3441,6 +3465,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>about {0} level tsp ({1})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>about {0} stitches are asked for, but the bands allow no count: mend them first</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3450,6 +3478,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>all letters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all of the {0} at once</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3569,7 +3601,19 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>bath {0} is not in the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>before November 2014</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>begin with {0} of {1}, stir, test; write the pH down, since the recipe names none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>begin with {0} of {1}, stir, wait, test, add as little again; {2}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3793,7 +3837,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>dye {0} g as {1} of bath {2}, {3} g of {4}</source>
+        <source>dye {0} g of fibre as {1} of bath {2}, {3} g of {4}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4209,6 +4253,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>load {0} is recorded twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>load {0}, measured: value {1}, {2}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4426,6 +4474,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>no observer is told; {0}° is assumed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no pot holds {0}: split it into {1} turns in {2} ({3} l)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no pot is kept for {0}: {1} of liquor want one that is used for nothing else</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4698,6 +4754,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>recipe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>record of the dyeing</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4974,6 +5034,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>take two or three more readings, turning the card between them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken as {0}; of {1} {2} g do the same: see which the label names</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5297,7 +5361,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>two Delete are called {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>two Deletes have the id {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two Duplicate are called {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5305,7 +5377,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>two Insert are called {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>two Inserts have the id {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two Move are called {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5662,6 +5742,18 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} g of {1} {2} are at hand, enough for the {3} g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} g of {1} {2} are needed; the shelf lists none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} g of {1} {2} serve {3} g of the {4} g of fibre; {5} g are missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} g to 1 g of fibre</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5687,6 +5779,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} is no PNG or JPEG picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is no place of a caution; there are {1}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5975,6 +6071,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0}, stranded: {1} floats to 100 stitches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, which holds {1} l, takes the {2}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

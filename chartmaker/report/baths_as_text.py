@@ -58,8 +58,8 @@ def _card(card: BathCard, plan: DyePlan) -> Iterator[str]:
     yield f"  {card.supply.text}"
     yield f"  water {card.plan.water_l:.1f} l: {card.pot.text}"
     for one in card.weighed:
-        told = (f"{one.name} {one.grams:.1f} g", one.spoons and one.spoons.text, one.other and one.other.text)
-        yield f"  {'; '.join(filter(None, told))}"
+        helps = [each.text for each in (one.spoons, one.other) if each]
+        yield "; ".join((f"  {one.name} {one.grams:.1f} g", *helps))
     if any(one.spoons for one in card.weighed):
         yield f"  {WEIGH_INSTEAD}"
     yield from (f"  {advice.text}" for advice in card.assists)

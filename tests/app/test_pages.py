@@ -64,7 +64,7 @@ def test_the_baths_page_shows_what_is_short_as_a_bath_with_its_cautions(open_on)
     window.show_page("baths")
     text = " ".join(label.text() for label in window._pages["baths"].findChildren(QLabel))
     (plan,) = window.document.appraisal.baths
-    for words in ("weld", "alum", f"{plan.dyestuff_g:.1f} g", "safety data sheet", "Aluminium salts"):
+    for words in ("weld", "alum", f"{plan.dyestuff_g:.0f} g", "safety data sheet", "Aluminium salts"):
         assert words in text
 
 
