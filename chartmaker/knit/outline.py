@@ -10,16 +10,16 @@ from chartmaker.model.stitches import EATEN, Shaping
 
 _ON_TOP = {Shaping.PLAIN: 0, Shaping.K2TOG: 0, Shaping.SSK: 1, Shaping.CENTRED: 1}
 """Which of the stitches that a stitch eats lies on top, counted from the right: that one it stands above."""
-_VOTES = {Shaping.PLAIN: 1, Shaping.CENTRED: EATEN[Shaping.CENTRED]}
-"""How much a stitch weighs when a round is placed. A centred double counts for all that it eats, so that its spine
-stays upright where the stitches at its two sides are not equally many."""
+_VOTES = {Shaping.CENTRED: EATEN[Shaping.CENTRED]}
+"""How much a stitch weighs when a round is placed, if not 1. A centred double counts for all that it eats, so that its
+spine stays upright where the stitches at its two sides are not equally many."""
 
 
 def chart_offsets(rounds: tuple[Round, ...]) -> tuple[int, ...]:
     """Give the column, counted leftwards from 0 at the right, at which each round's stitch 1 is drawn.
 
-    A round moves against the one below by the middle way of its plain stitches and centred doubles, so that most of
-    them stand above the stitch that they eat; half columns add up before they are rounded. The smallest column is 0.
+    A round moves against the one below by the middle way of its stitches, so that most of them stand above the stitch
+    that they eat, or that lies on top; half columns add up before they are rounded. The smallest column is 0.
     """
     ways = accumulate((_step(line) for line in rounds[1:]), initial=0.0)
     columns = [math.floor(way + 0.5) for way in ways]
@@ -35,9 +35,8 @@ def chart_width(rounds: tuple[Round, ...]) -> int:
 def _step(line: Round) -> float:
     if not line.is_shaped:
         return 0.0
-    moves = list(_moves(line))
-    votes = [move for code, move in moves for _ in range(_VOTES.get(code, 0))]
-    return statistics.median(votes or [move for _, move in moves] or [0])
+    votes = [move for code, move in _moves(line) for _ in range(_VOTES.get(code, 1))]
+    return statistics.median(votes or [0])
 
 
 def _moves(line: Round) -> Iterator[tuple[Shaping, int]]:

@@ -67,6 +67,22 @@ def test_decreasing_twice_the_flat_rate_puckers() -> None:
     assert set(outline.rise_cm[1:]) == {0.0}
 
 
+def test_decreases_two_and_three_rounds_apart_by_turns_lie_flat_where_every_fifth_half_round_would() -> None:
+    """Geometry: 14 stitches every 2.5 rounds are 5.6 a round, a flat disc's at 28 × 31.4."""
+    gauge = Gauge(stitches_per_10cm=28, rounds_per_10cm=28 * 2 * math.pi / 5.6)
+    assert flat_disc_decreases(gauge) == pytest.approx(5.6)
+    by_turns = [168 - 14 * (k * 2 // 5) for k in range(26)]
+    assert not any(profile(lay_out(hat_of(by_turns, gauge)), gauge).puckers)
+    every_second = [168 - 14 * (k // 2) for k in range(21)]
+    assert all(profile(lay_out(hat_of(every_second, gauge)), gauge).puckers[3:])
+
+
+def test_a_stretch_that_widens_too_fast_is_told_from_the_one_that_narrows_after_it() -> None:
+    gauge = Gauge(stitches_per_10cm=28, rounds_per_10cm=28)
+    counts = [60, 60, 80, 100, 120, 120, 120, 120, 120, 118, 116]
+    assert profile(lay_out(hat_of(counts, gauge)), gauge).puckers == (False, *[True] * 4, *[False] * 6)
+
+
 def test_a_hemisphere_by_its_formula_is_as_high_as_its_radius() -> None:
     """Geometry: stitches S₀·cos(πk / 2N) over N = (C/4)/h rounds make a quarter circle, whose height is its radius."""
     gauge = Gauge(stitches_per_10cm=40, rounds_per_10cm=50)
