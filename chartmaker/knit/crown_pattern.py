@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from chartmaker.knit.outline import chart_offsets
 from chartmaker.model.band import Band
 from chartmaker.model.round import Round
-from chartmaker.model.stitches import Part
+from chartmaker.model.stitches import Part, Shaping
 
 
 @dataclass(frozen=True, slots=True)
@@ -16,7 +16,7 @@ class _Drawn:
     letters: str
     cells: bytes
     column: int
-    """Of stitch 1, counted leftwards from the middle line of the section, in half stitches."""
+    """Of stitch 1, counted leftwards from the middle line of the section, in half columns."""
 
 
 def carried(old: Sequence[Band], new: Band) -> Band:
@@ -29,7 +29,7 @@ def carried(old: Sequence[Band], new: Band) -> Band:
     if not drawn:
         return new
     offsets = chart_offsets(new.rounds)
-    middle = 2 * offsets[0] + len(new.rounds[0])
+    middle = _middle(new.rounds, offsets)
     rounds = []
     for number, (line, offset) in enumerate(zip(new.rounds, offsets, strict=True)):
         if number < len(drawn):
@@ -43,11 +43,26 @@ def _drawn(band: Band, sections: int) -> list[_Drawn]:
     """Read a band as rounds of one section: of several repeats where they make one up, else of one repeat."""
     repeats = band.times // sections if band.times % sections == 0 else 1
     offsets = chart_offsets(band.rounds)
-    middle = 2 * offsets[0] + len(band.rounds[0]) * repeats
+    middle = _middle(band.rounds, offsets)
     return [
-        _Drawn(line.letters, line.cells * repeats, 2 * offset - middle)
+        _Drawn(line.letters, line.cells * repeats, 2 * offset - middle - (repeats - 1) * len(line))
         for line, offset in zip(band.rounds, offsets, strict=True)
     ]
+
+
+def _middle(rounds: tuple[Round, ...], offsets: tuple[int, ...]) -> int:
+    """Give the line about which a section is symmetric, from the drawing's right edge in half columns.
+
+    That is between its two outer decreases, or on its centred double; with one decrease alone, or none, it is the
+    middle of the first round.
+    """
+    for line, offset in zip(rounds, offsets, strict=True):
+        shaped = [stitch for stitch, code in enumerate(line.shaping) if code]
+        if len(shaped) > 1 or Shaping.CENTRED in line.shaping:
+            return 2 * offset + shaped[0] + shaped[-1] + 1
+        if shaped:
+            break
+    return 2 * offsets[0] + len(rounds[0])
 
 
 def _laid(old: _Drawn, line: Round, *, column: int) -> Round:

@@ -32,7 +32,7 @@ from chartmaker.model.band import Band
 from chartmaker.model.counts import rounds_not_meeting
 from chartmaker.model.design import Design
 from chartmaker.model.gauge import Gauge
-from chartmaker.model.notation import rounds_from_text, rounds_to_text
+from chartmaker.model.notation import round_to_text, rounds_from_text, rounds_to_text
 from chartmaker.model.round import Round
 from chartmaker.model.stitches import EATEN, Part, Shaping
 from tests.builders import chart
@@ -276,7 +276,10 @@ def test_a_section_is_symmetric_about_its_middle_in_every_round(decrease: str, s
             assert around[1:] == around[:0:-1]
             assert abs(2 * spine - len(line) + 1) <= 1
         elif len(line) > 1:
-            assert line.shaping == line.shaping[::-1].translate(lean)
+            panel = line.shaping[1 - len(line) % 2 :]
+            assert line.shaping[: len(line) - len(panel)] in (b"", bytes([Shaping.PLAIN]))
+            assert len(panel) % 2 or len(line) == 2
+            assert panel == panel[::-1].translate(lean)
 
 
 def test_the_wedges_are_drawn_as_a_knitter_would_draw_them() -> None:
@@ -300,6 +303,14 @@ def test_the_wedges_are_drawn_as_a_knitter_would_draw_them() -> None:
         CENTRED: ["^", ".^.", "..^..", "...^..."],
         PAIRED: ["^", ">.<", ">...<", ">.....<"],
     }
+    even = crown_bands(Crown(profile=POINTED, sections=6), stitches=60, gauge=Gauge())[0]
+    assert [round_to_text(line).split("|")[-1].strip() for line in even.rounds if line.is_shaped] == [
+        ">.....<.",
+        ">...<.",
+        ">.<.",
+        "^.",
+        ">",
+    ]
 
 
 def test_an_even_section_leaves_its_odd_decrease_to_a_last_k2tog() -> None:
@@ -385,6 +396,21 @@ def test_a_crown_on_another_count_keeps_the_pattern_in_the_middle() -> None:
     assert all(
         line.cells[len(line) // 2] == Part.FIGURE for line in after.bands[1].rounds[: len(design.bands[1].rounds)]
     )
+
+
+@pytest.mark.parametrize(("before", "after"), [(150, 150), (150, 144), (144, 156), (144, 150)])
+@pytest.mark.parametrize("decrease", [CENTRED, PAIRED])
+def test_a_motif_with_a_middle_stitch_stays_in_the_middle_of_the_pair(decrease: str, before: int, after: int) -> None:
+    """Odd sections and even ones both have a middle stitch: a line drawn up it stays there, whatever the count was."""
+    design = drawn_crown(PAIRED, before)
+    other = replace(design, bands=(replace(design.bands[0], times=after), design.bands[1]))
+    crown = with_crown(other, Crown(sections=6, decrease=decrease))
+    band = (crown.applied_to(other) if crown else other).bands[1]
+    for line in band.rounds[: len(design.bands[1].rounds) - 2]:
+        if line.is_shaped and len(line) > 3:
+            shaped = [place for place, code in enumerate(line.shaping) if code]
+            assert line.cells[(shaped[0] + shaped[-1]) // 2] == Part.FIGURE
+            assert sum(line.cells) == 1
 
 
 def test_the_same_crown_once_more_changes_nothing() -> None:
