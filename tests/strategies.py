@@ -260,6 +260,7 @@ def lots(draw: DrawFn, *, yarn_ids: list[str] = [], bath_ids: list[str] = []) ->
         yarn=draw(optional(st.sampled_from(yarn_ids))) if yarn_ids else None,
         load=draw(st.integers(1, 12)),
         on_hand_g=draw(numbers(0, 100_000)),
+        metres_per_100g=draw(optional(numbers(10, 5000))),
         notes=draw(texts()),
         picture=draw(texts()),
         **draw(st.sampled_from([dyed, planned])),

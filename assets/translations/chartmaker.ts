@@ -1269,6 +1269,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Dyeing changes it: measure the dyed yarn. Left empty, that of its yarn serves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Dyestuff</source>
         <translation type="unfinished"></translation>
     </message>

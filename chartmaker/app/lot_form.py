@@ -70,6 +70,11 @@ class LotForm(ThingForm):
         self.add("dyed_on", tr("dyed on"), self.dyed_on, self.dyed_on.date)
         weight = NumberLine(shown.on_hand_g)
         self.add("on_hand_g", tr("on hand, g"), weight, weight.required, changed=weight.editingFinished)
+        grist = NumberLine(shown.metres_per_100g)
+        hint = tr("Dyeing changes it: measure the dyed yarn. Left empty, that of its yarn serves")
+        self.add(
+            "metres_per_100g", tr("metres to 100 g"), grist, grist.number, changed=grist.editingFinished, hint=hint
+        )
         self.readings = ReadingsField(shown.readings)
         self.add("readings", tr("readings"), self.readings, self.readings.readings)
         notes = QPlainTextEdit(shown.notes)

@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from chartmaker.checks.facts import Facts, LetterAppraisal
+from chartmaker.knit.yarn import grist_of
 from chartmaker.knit.yarn_by_band import yarn_by_round
 from chartmaker.model.band import Band
 from chartmaker.model.edits import ALPHABET, Edit, Together, assign, with_bands
@@ -126,8 +127,7 @@ def _stocks(facts: Facts, letter: LetterAppraisal) -> Iterator[_Stock]:
         spare = lot.on_hand_g - planned.get(lot.id, 0.0)
         name = letters.get(lot.id, free)
         if shade and spare > 0 and name:
-            yarn = facts.palette.yarn(lot.yarn)
-            grist = yarn.metres_per_100g if yarn and yarn.metres_per_100g else facts.design.metres_per_100g
+            grist = grist_of(lot, facts.palette) or facts.design.metres_per_100g
             tails_g = 2 * facts.design.allowances.tail_cm / grist
             yield _Stock(lot, name, shade, spare, letter.requirement.metres_per_100g / grist, tails_g)
 

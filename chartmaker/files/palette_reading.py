@@ -146,7 +146,7 @@ def _assist(table: Table) -> Assist:
 
 def _lot(table: Table, *, yarn_ids: Collection[str], bath_ids: Collection[str]) -> Lot:
     words = dict.fromkeys(("id", "name", "yarn", "bath", "notes", "picture"), text)
-    amounts = {"load": whole, "dyed_on": date, "on_hand_g": number}
+    amounts = {"load": whole, "dyed_on": date, "on_hand_g": number, "metres_per_100g": number}
     fields = table.fields({**words, **amounts}, required=("id", "name"))
     _require_known(table, "yarn", fields.get("yarn"), yarn_ids)
     _require_known(table, "bath", fields.get("bath"), bath_ids)

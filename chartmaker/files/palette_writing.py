@@ -89,6 +89,7 @@ def _lot(lot: Lot) -> Plain:
             "load": lot.load if lot.bath is not None or lot.load != 1 else None,
             "dyed_on": lot.dyed_on,
             "on_hand_g": float(lot.on_hand_g),
+            "metres_per_100g": None if lot.metres_per_100g is None else float(lot.metres_per_100g),
             "planned": {"bath": lot.planned.bath, "load": lot.planned.load} if lot.planned else None,
             "notes": lot.notes or None,
             "picture": lot.picture or None,

@@ -12,6 +12,7 @@ from chartmaker.knit.layout import Fabric, lay_out
 from chartmaker.knit.loop import LoopLength, loop_length
 from chartmaker.model.bounds import MOST_LETTERS
 from chartmaker.model.design import Design
+from chartmaker.model.palette import Lot, Palette
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -93,10 +94,15 @@ def requirements(design: Design, fabric: Fabric, floats: Floats, loop: LoopLengt
 
 
 def grist(design: Design, letter: str) -> float:
-    """Give the metres in 100 g of what a letter is knitted with: of its lot's yarn, else the design's."""
+    """Give the metres in 100 g of what a letter is knitted with: of its lot, else of its base, else the design's."""
     lot = design.palette.lot(design.colourway.lot_of(letter) or "")
-    yarn = design.palette.yarn(lot.yarn) if lot else None
-    return yarn.metres_per_100g if yarn and yarn.metres_per_100g else design.metres_per_100g
+    return (lot and grist_of(lot, design.palette)) or design.metres_per_100g
+
+
+def grist_of(lot: Lot, palette: Palette) -> float | None:
+    """Give the metres in 100 g of a lot: its own, else its base's; None where neither is known."""
+    yarn = palette.yarn(lot.yarn)
+    return lot.metres_per_100g or (yarn.metres_per_100g if yarn else None)
 
 
 def float_factors(design: Design) -> Interval:

@@ -20,6 +20,7 @@ FIELD_WORDS = {
     "load": "load",
     "dyed_on": "dyed on",
     "on_hand_g": "on hand, g",
+    "metres_per_100g": "m to 100 g",
     "planned": "planned",
     "readings": "readings",
     "notes": "notes",

@@ -134,6 +134,8 @@ class Lot:
     """1 is the first load of the bath, 2 the first exhaust, and so on."""
     dyed_on: dt.date | None = None
     on_hand_g: float = 0.0
+    metres_per_100g: float | None = None
+    """Its own grist, which dyeing changes; None where its base's serves."""
     planned: Planned | None = None
     """Set for a lot that is not dyed yet; it then has no readings."""
     readings: tuple[Reading, ...] = ()
@@ -148,6 +150,8 @@ class Lot:
         require_short("picture", self.picture)
         require_within("load", self.load, 1, 12)
         require_within("on_hand_g", self.on_hand_g, 0, 100_000)
+        if self.metres_per_100g is not None:
+            require_within("metres_per_100g", self.metres_per_100g, 10, 5000)
         if len(self.readings) > MOST_READINGS:
             raise ValueError(f"a lot has {len(self.readings)} readings, more than {MOST_READINGS}")
         if self.planned and self.readings:

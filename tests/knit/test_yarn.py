@@ -133,6 +133,12 @@ def test_grams_go_by_the_lot_s_own_grist() -> None:
     assert need["B"].grams.likely == pytest.approx(need["B"].metres.likely / 4)
 
 
+def test_a_lot_s_own_grist_goes_before_its_base_s() -> None:
+    base = Yarn(id="base", name="base", metres_per_100g=400)
+    design = chart("A | ....", times=60, yarns=[base], lots={"A": lot("a", yarn="base", metres_per_100g=360)})
+    assert needs(design)["A"].grams.likely == pytest.approx(needs(design)["A"].metres.likely / 3.6)
+
+
 def test_what_is_planned_is_the_high_end_and_the_reserve() -> None:
     design = chart(
         "A | ....", times=40, lots={"A": lot("a", on_hand_g=0.25)}, allowances=Allowances(reserve_percent=20)
