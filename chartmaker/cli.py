@@ -15,7 +15,7 @@ from chartmaker.files.problems import UserProblem, printable_lines
 WRONG = 2
 DISPLAYS = ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")
 """Where Linux tells of a display; without any, Qt would end the process with a fault and no sentence."""
-COMMANDS = ("report", "print", "picture", "lots", "take", "compare", "fit", "baths")
+COMMANDS = ("new", "report", "print", "picture", "lots", "take", "compare", "fit", "baths")
 
 
 def main(arguments: Sequence[str] | None = None) -> int:

@@ -1,4 +1,4 @@
-"""The commands that work without a display and without Qt: report, print, picture, lots, take, compare, fit, baths."""
+"""The commands that work without a display and without Qt."""
 
 import argparse
 import datetime as dt
@@ -19,6 +19,7 @@ from chartmaker.files.saving import write_safely
 from chartmaker.model.design import Design
 from chartmaker.model.palette import Lot, Palette
 from chartmaker.model.settings import Viewing
+from chartmaker.new_command import add_new
 from chartmaker.report.as_json import lots_as_json, report_as_json
 from chartmaker.report.as_text import lots_as_text, report_as_text
 
@@ -141,6 +142,7 @@ def _add_design(parser: argparse.ArgumentParser) -> None:
 
 
 _COMMANDS: dict[str, Callable[[argparse.ArgumentParser], None]] = {
+    "new": add_new,
     "report": _add_report,
     "print": _add_print,
     "picture": _add_picture,

@@ -1,0 +1,150 @@
+"""The command that begins a hat: what is said on the command line becomes answers, and the answers a design."""
+
+import argparse
+import os
+import re
+from dataclasses import replace
+from pathlib import Path
+from typing import Any
+
+from chartmaker.files.design_writing import save_design
+from chartmaker.files.palette_reading import read_palette
+from chartmaker.files.problems import UserProblem, printable_lines, suggestion
+from chartmaker.knit.answers import Answers, defaults_for
+from chartmaker.knit.brims import BRIM_KINDS
+from chartmaker.knit.crown import PROFILES
+from chartmaker.knit.sizes import size_named, sizes
+from chartmaker.knit.starter import started
+from chartmaker.knit.wedge import DECREASES
+from chartmaker.model.gauge import Gauge, gauge_counted
+from chartmaker.model.hat import SHAPES, Trim
+from chartmaker.report.new_hat import new_hat_as_text, sizes_as_text
+
+ENDING = ".hat.toml"
+_COUNTED = re.compile(r"([\d.]+)(?:/([\d.]+))?\s*[x×]\s*([\d.]+)(?:/([\d.]+))?")
+
+
+def add_new(parser: argparse.ArgumentParser) -> None:
+    """Begin a plain hat that fits, in bands ready for motifs."""
+    parser.add_argument("design", type=Path, nargs="?", metavar="OUT.hat.toml")
+    parser.add_argument("--sizes", action="store_true", help="list the named sizes with their sources, and do no more")
+    parser.add_argument("--shape", choices=SHAPES, default="cap")
+    head = parser.add_mutually_exclusive_group()
+    head.add_argument("--head", type=float, metavar="CM", help="round the head")
+    head.add_argument("--size", metavar="NAME", help="a named size in place of the head")
+    parser.add_argument(
+        "--gauge",
+        type=_gauge,
+        metavar="30x34",
+        help="stitches and rounds to 10 cm; 45/15x17/5 are 45 stitches counted over 15 cm, 17 rounds over 5 cm",
+    )
+    parser.add_argument("--brim", choices=tuple(BRIM_KINDS), dest="brim_kind")
+    parser.add_argument("--brim-depth", type=float, metavar="CM", dest="brim_depth_cm")
+    parser.add_argument("--ease", type=float, metavar="PERCENT", dest="ease_percent", help="-9 is 9 %% smaller")
+    parser.add_argument("--depth", type=float, metavar="CM", dest="depth_cm", help="from the worn edge to the top")
+    parser.add_argument("--crown", choices=PROFILES, dest="profile")
+    parser.add_argument("--sections", type=int, metavar="4-12", help="of the crown")
+    parser.add_argument("--decrease", choices=DECREASES, help="of each section")
+    parser.add_argument("--widen", type=float, metavar="PERCENT", dest="widen_percent", help="a tam after its brim")
+    parser.add_argument("--widen-rounds", type=int, metavar="N", help="rounds that a tam widens over")
+    parser.add_argument("--taper", type=int, metavar="N", dest="taper_decreases", help="every second round, stocking")
+    parser.add_argument("--repeat", type=int, metavar="N", dest="motif_repeat", help="of the motif that it is for")
+    parser.add_argument("--letters", metavar="AB", help="ground and figure")
+    parser.add_argument("--pompom", type=float, metavar="CM", help="across")
+    parser.add_argument("--yarn", type=float, metavar="M", dest="metres_per_100g", help="metres in 100 g")
+    parser.add_argument("--title")
+    parser.add_argument("--palette", type=Path, metavar="PALETTE", help="lots for its letters are chosen from it")
+    parser.set_defaults(run=_new)
+
+
+def _new(chosen: argparse.Namespace) -> int:
+    if chosen.sizes:
+        print(sizes_as_text())
+        return 0
+    path = _free_place(chosen.design)
+    palette = read_palette(chosen.palette) if chosen.palette else None
+    try:
+        answers = _answers(chosen)
+        design = started(answers, palette, palette_file=_beside(chosen.palette, path) if chosen.palette else "")
+    except ValueError as problem:
+        raise UserProblem(what=str(problem)) from problem
+    save_design(design, path)
+    print(printable_lines(f"{path}:\n{new_hat_as_text(design, answers, given=_given(chosen))}"))
+    return 0
+
+
+def _free_place(path: Path | None) -> Path:
+    """Give the place of the new design; raises UserProblem where none is named, or something is there."""
+    if path is None:
+        raise UserProblem(what="the new design needs a file", now=f"name one that ends in {ENDING}")
+    if os.path.lexists(path):
+        raise UserProblem(what="there is something already", where=str(path), now="choose another name")
+    return path
+
+
+def _answers(chosen: argparse.Namespace) -> Answers:
+    """Take what was said, and the defaults for the rest; raises ValueError for what is out of range."""
+    if chosen.gauge is None:
+        raise UserProblem(
+            what="the gauge is not said", now="count a swatch: --gauge 30x34 is stitches x rounds to 10 cm"
+        )
+    usual = defaults_for(shape=chosen.shape, head_cm=_head_cm(chosen), gauge=chosen.gauge)
+    said = _said(chosen, "ease_percent", "depth_cm", "widen_percent", "widen_rounds", "taper_decreases", "motif_repeat")
+    said |= _said(chosen, "letters", "metres_per_100g", "title")
+    crown = replace(usual.crown, **_said(chosen, "profile", "sections", "decrease"))
+    brim = replace(
+        usual.brim,
+        **{name.removeprefix("brim_"): value for name, value in _said(chosen, "brim_kind", "brim_depth_cm").items()},
+    )
+    answers = replace(usual, brim=brim, crown=crown, **said)
+    trims = [replace(trim, letter=answers.figure) for trim in usual.trims]
+    if chosen.pompom is not None:
+        trims = [Trim(kind="pompom", letter=answers.figure, size_cm=chosen.pompom)]
+    return replace(answers, trims=tuple(trims))
+
+
+def _said(chosen: argparse.Namespace, *names: str) -> dict[str, Any]:
+    return {name: getattr(chosen, name) for name in names if getattr(chosen, name) is not None}
+
+
+def _given(chosen: argparse.Namespace) -> set[str]:
+    """Tell which answers were given wholly, so that they rest on nothing else."""
+    given = set(_said(chosen, "ease_percent", "depth_cm", "widen_percent", "widen_rounds", "taper_decreases"))
+    given |= set(_said(chosen, "metres_per_100g"))
+    given |= {"brim"} if chosen.brim_depth_cm is not None else set()
+    given |= {"crown"} if chosen.sections is not None else set()
+    return given | ({"trims"} if chosen.pompom is not None else set())
+
+
+def _head_cm(chosen: argparse.Namespace) -> float:
+    if chosen.size is not None:
+        try:
+            return size_named(chosen.size).head_cm
+        except ValueError as problem:
+            near = suggestion(chosen.size, [size.name for size in sizes()])
+            raise UserProblem(what=f"{problem}{near}", now="chartmaker new --sizes lists them") from problem
+    if chosen.head is None:
+        raise UserProblem(
+            what="the head is not said", now="give --head CM, or a size by its name: --size 'woman, mean'"
+        )
+    return float(chosen.head)
+
+
+def _gauge(text: str) -> Gauge:
+    found = _COUNTED.fullmatch(text.strip())
+    if not found:
+        raise argparse.ArgumentTypeError(f"{text!r} is no gauge; 30x34 are 30 stitches and 34 rounds to 10 cm")
+    try:
+        stitches, width_cm, rounds, height_cm = (float(part or 10) for part in found.groups())
+        return gauge_counted(stitches=stitches, width_cm=width_cm, rounds=rounds, height_cm=height_cm)
+    except ValueError as problem:
+        raise argparse.ArgumentTypeError(str(problem)) from problem
+
+
+def _beside(palette: Path, design: Path) -> str:
+    """Name the palette as seen from the design's folder, or in full where that is on another disk."""
+    whole = palette.resolve()
+    try:
+        return Path(os.path.relpath(whole, design.parent.resolve())).as_posix()
+    except ValueError:
+        return whole.as_posix()

@@ -1,0 +1,89 @@
+"""What a new hat came out as, in plain sentences, and the named sizes as a terminal shows them."""
+
+from collections.abc import Collection, Iterator
+
+from chartmaker.knit.answers import Answers, sources_for
+from chartmaker.knit.body_plan import HEIGHTS
+from chartmaker.knit.sizes import sizes, us_hat_size_text
+from chartmaker.knit.starting_counts import USUAL_REPEATS
+from chartmaker.model.design import Design
+
+
+def new_hat_as_text(design: Design, answers: Answers, *, given: Collection[str]) -> str:
+    """Tell counts, depth, bands and lots of a hat that was made from answers; `given` are those the knitter gave."""
+    lines = [*_size_lines(design), *_band_lines(design), *_lot_lines(design), *_source_lines(answers, given)]
+    return "\n".join(lines)
+
+
+def sizes_as_text() -> str:
+    """List the named sizes, those of one source under each other."""
+    lines, last = [], ""
+    for size in sizes():
+        if size.source != last:
+            lines.append(f"{size.source}:")
+            last = size.source
+        lines.append(f"  {size.name:<24} {size.head_cm:>5.1f} cm   US {us_hat_size_text(size.head_cm)}")
+    return "\n".join(lines)
+
+
+def _size_lines(design: Design) -> Iterator[str]:
+    hat, gauge = design.hat, design.gauge
+    count = design.bands[0].stitches(0)
+    around = count * gauge.stitch_width_cm
+    yield (
+        f"A {_called(hat.shape)} for a head of {hat.head_cm:g} cm (US size {us_hat_size_text(hat.head_cm)}), "
+        f"at {gauge.stitches_per_10cm:g} stitches and {gauge.rounds_per_10cm:g} rounds to 10 cm."
+    )
+    yield (
+        f"{count} stitches are cast on, {around:.1f} cm round: {100 * (around / hat.head_cm - 1):+.1f} % ease, "
+        f"{hat.ease_percent:+g} % was asked for."
+    )
+    folded = hat.fold.rounds if hat.fold else 0
+    worn = sum(len(band.rounds) for band in design.bands) - folded
+    deep = worn * gauge.round_height_cm
+    yield f"It is {deep:.1f} cm deep from the worn edge to the top, along the fabric: {worn} rounds."
+    if hat.fold:
+        ways = {"up": "are turned up", "in": "are sewn down inside", "roll": "roll up by themselves"}
+        yield f"The first {hat.fold.rounds} rounds {ways[hat.fold.way]}."
+
+
+def _called(shape: str) -> str:
+    return "stocking cap" if shape == "stocking" else shape
+
+
+def _band_lines(design: Design) -> Iterator[str]:
+    width = max(len(band.name) for band in design.bands)
+    yield ""
+    yield f"  {'band':<{width}}  rounds     cm  stitches"
+    for band in design.bands:
+        first, last = band.stitches(0), band.stitches(len(band.rounds) - 1)
+        cm = len(band.rounds) * design.gauge.round_height_cm
+        stitches = f"{first}" if first == last else f"{first} to {last}"
+        yield f"  {band.name:<{width}}  {len(band.rounds):>6}  {cm:>5.1f}  {stitches}" + _room(band.name, first)
+    yield ""
+
+
+def _room(name: str, stitches: int) -> str:
+    """Tell which repeats close up round a band that a motif is meant for; empty for others."""
+    if name not in HEIGHTS:
+        return ""
+    repeats = [str(repeat) for repeat in USUAL_REPEATS if stitches % repeat == 0]
+    return f"; a motif's repeat may be {', '.join(repeats)}" if repeats else ""
+
+
+def _lot_lines(design: Design) -> Iterator[str]:
+    names = {lot.id: lot.name for lot in design.palette.lots}
+    if design.colourway.lots:
+        told = ", ".join(f"{letter} is {names[lot]} ({lot})" for letter, lot in design.colourway.lots)
+        yield f"{told}: the lightest for the ground, then what lies farthest from it in value."
+    without = [letter for letter in design.letters_in_use if design.colourway.lot_of(letter) is None]
+    if without:
+        yield f"{' and '.join(without)} {'have' if len(without) > 1 else 'has'} no lot yet."
+
+
+def _source_lines(answers: Answers, given: Collection[str]) -> Iterator[str]:
+    taken = [one for one in sources_for(answers.shape) if one.field not in given]
+    if taken:
+        yield "What was not said rests on this:"
+    for one in taken:
+        yield f"  {one.source}."
