@@ -82,6 +82,7 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
         control_keys,
         findings_strip,
         hat_fields,
+        hat_panel,
         lots_ladder,
         lots_lines,
         motif_shelf,
@@ -93,7 +94,9 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
     from chartmaker.app.motif_actions import ON_THE_SHELF
     from chartmaker.checks.finding import SEVERITIES
     from chartmaker.dye.cautions import DEFERS, GENERAL, PARTICULAR
+    from chartmaker.knit.tightness import GRADES
     from chartmaker.model.copies import BATH_WORDS, FIELD_WORDS, YARN_WORDS
+    from chartmaker.model.hat import TRIM_KINDS
     from chartmaker.model.palette import STATES
     from chartmaker.shade import words as shade_words
     from chartmaker.shade.lot_shade import RESTS_ON
@@ -106,7 +109,7 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
         "action.tip": lambda: (action.tip for action in ACTIONS if action.tip),
         "MENUS[action.menu]": lambda: iter(MENUS.values()),
         "name": lambda: iter(MENUS.values()),
-        "words": lambda: (words for _, words in ON_THE_SHELF),
+        "words": lambda: iter((*(words for _, words in ON_THE_SHELF), *hat_panel.TINT_WORDS.values())),
         "entry.where": lambda: (entry.where for entry in keys),
         "entry.what": lambda: (entry.what for entry in keys),
         "entry.keys": lambda: (entry.keys for entry in keys),
@@ -121,8 +124,11 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
         "field.label": lambda: (field.label for field in fields),
         "field.hint": lambda: (field.hint for field in fields if field.hint),
         "field.unit": lambda: (field.unit for field in fields if field.unit),
-        "choice": lambda: (choice for field in fields if len(field.choices) < 26 for choice in field.choices),
-        "value": lambda: iter(()),  # one of the choices above
+        "choice": lambda: (choice for field in fields if len(field.choices) < 26 for choice in field.spoken_choices),
+        "kind": lambda: iter(TRIM_KINDS),
+        "grade": lambda: iter(GRADES),
+        "quantity.unit": unit_words,
+        "self.quantity.unit": unit_words,
         "title": lambda: (title for title, _ in hat_fields.GROUPS),
         "FAMILY_WORDS[name]": lambda: iter(motif_shelf.FAMILY_WORDS.values()),
         "FAMILY_WORDS[motif.family]": lambda: iter(motif_shelf.FAMILY_WORDS.values()),
@@ -141,6 +147,15 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
         "DEFERS": lambda: iter((DEFERS,)),
         "caution.text": lambda: (caution.text for caution in (*GENERAL, *PARTICULAR)),
     }
+
+
+def unit_words() -> Iterator[str]:
+    """Give the units of all systems."""
+    from chartmaker.knit.units import SYSTEMS
+
+    for units in SYSTEMS:
+        quantities = (units.length, units.gauge, units.yarn, units.weight, units.grist)
+        yield from (quantity.unit for quantity in quantities)
 
 
 def spoken_from_tables() -> set[str]:

@@ -36,6 +36,22 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source> g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> in 10 cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> in 4 in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source> m</source>
         <translation type="unfinished"></translation>
     </message>
@@ -44,7 +60,19 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source> oz</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source> rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> yd</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> yd in 1 oz</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -501,6 +529,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>+ and −, or Ctrl and wheel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>, adapted</source>
         <translation type="unfinished"></translation>
     </message>
@@ -658,6 +690,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Acids irritate the eyes. Add the acid to the water, never the water to it.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -675,6 +711,14 @@
     </message>
     <message>
         <source>Add a band &amp;below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a pompom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a tassel</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -734,11 +778,19 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>As a tam dries, drawn over a plate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>As it will be knitted</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Ask your local authority how spent liquor is disposed of; none goes into a pond, a ditch or a canal.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -798,6 +850,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Both</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>By its &amp;ball, before and after…</source>
         <translation type="unfinished"></translation>
     </message>
@@ -850,6 +906,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Change brim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Change carry up at most</source>
         <translation type="unfinished"></translation>
     </message>
@@ -863,6 +923,10 @@
     </message>
     <message>
         <source>Change clear from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change depth</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -906,7 +970,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Change rounds in 10 cm</source>
+        <source>Change round gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change rounds that fold</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -922,7 +990,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Change stitches in 10 cm</source>
+        <source>Change stitch gauge</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1141,6 +1209,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Diameter of a pompom, length of a tassel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Difference in L*, CIE 1976; 20 is two Munsell value steps. Common practice, no source.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1186,6 +1258,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Drag its skein onto the letter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drag sideways, or left and right; up and down</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1345,6 +1421,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>F, S, B, A; Home or a double click</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Family of motifs</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1413,6 +1493,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Flat on its plate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Flip left and right</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1434,6 +1518,18 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>For shades between: diffusion after Floyd and Steinberg: truer from afar, with more and shorter floats</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the cast-on edge; the worn edge is above them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the worn edge along the fabric to the middle of the top. Empty, head and shape say it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Front</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1466,6 +1562,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Go from the words on to the motifs; hold the one there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go nearer, or away</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1542,6 +1642,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Hue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I&amp;nches, yards and ounces</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1870,6 +1974,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Mark another skein; arrow keys move the box, with Ctrl they size it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured drawing</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2497,6 +2605,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>See its front, side, back, or top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See the hat from: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Seen through: stitches keep their columns. The ground is carried above, the figure below. Heavy black edges: longer than {0} cm. White tie: catch it there.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2534,6 +2650,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Severity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sewn on</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2629,7 +2749,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Shows and takes lengths in inches; files stay metric.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Show…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Side</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2749,6 +2877,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Take it off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Take readings</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2861,7 +2993,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The first rounds, laid double when the hat is worn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The hat across the room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hat is being made ready</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2917,6 +3057,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The turning hat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>There are no copies yet: one is kept with each save, and the last six stay.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2953,6 +3097,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Tint of the turning hat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>To eyes that lack the cone for long waves, in part or in whole (Machado 2009)</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2986,6 +3134,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Turn by half a turn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn it; tilt it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turning hat</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3521,6 +3677,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>as dyed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>as it was measured</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3546,6 +3706,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>at the right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>back</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3665,6 +3829,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>brim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>brim and crown alone take {0} cm, so a depth of {1} cm leaves no body: ask for {2} cm or more, or a shallower brim</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3690,6 +3858,18 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>brownish white</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by a fluorescent tube</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by a white LED</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by lamplight</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3761,6 +3941,18 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>colour vision: deutan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>colour vision: protan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>colour vision: tritan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>colourway {0}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3798,6 +3990,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>data set {0} is left aside: it was measured under another condition than the first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>depth</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3869,6 +4065,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>easy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>evenly over the rounds</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3917,6 +4117,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>free</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>fresh</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3933,11 +4137,27 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>from {0}° above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from {0}° below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>g of dyestuff to 1 g of dry fibre</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>g to 100 g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gathers</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3970,6 +4190,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>grey</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>grey value</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4014,6 +4238,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>how it was knitted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how tight it sits</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4145,6 +4373,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>kind of trim {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>knit all</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4182,6 +4414,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>letter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>letter of trim {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4521,6 +4757,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>not folded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>not known</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4693,11 +4933,19 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>pompom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>predicted</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>provisional</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>puckers</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4825,7 +5073,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>rolls by itself</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>round 1 eats no stitch of what lies below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>round gauge</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4873,7 +5129,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>rounds in 10 cm</source>
+        <source>rounds that fold</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4937,11 +5193,19 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>size of trim {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>skein</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>slack of floats</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>snug</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4973,6 +5237,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>stitch gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>stitch {0}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4982,10 +5250,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>stitches</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>stitches in 10 cm</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5029,6 +5293,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>take off trim {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>take readings of it</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5050,6 +5318,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>tam</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tassel</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5345,6 +5617,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>tight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>time</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5362,6 +5638,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>turned up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turned {0}° to the left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turned {0}° to the right</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5654,6 +5938,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} ({1} when the hat has the keys)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} ({1}) is {2} short.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5711,6 +5999,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} behind: {1} stitches, {2} cm, {3} to {4}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} by rule</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5954,7 +6246,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0} stitches cast on, {1} rounds; {2} cm round and {3} cm high. Head and ease ask for {4} cm, {5} stitches.</source>
+        <source>{0} stitches cast on, {1} rounds; {2} round and {3} high. Head and ease ask for {4}, {5} stitches.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -45,6 +45,9 @@ CONTROL_KEYS = (
     ControlKey("The lots", "Go to another lot", "Arrows"),
     ControlKey("The lots", "Compare the lot with another", "Shift and arrows, or Ctrl or Shift and a click"),
     ControlKey("The lots", "Make a letter the lot", "Drag its skein onto the letter"),
+    ControlKey("The turning hat", "Turn it; tilt it", "Drag sideways, or left and right; up and down"),
+    ControlKey("The turning hat", "See its front, side, back, or top", "F, S, B, A; Home or a double click"),
+    ControlKey("The turning hat", "Go nearer, or away", "+ and −, or Ctrl and wheel"),
     ControlKey("Shade in steps", "Tick a letter, or leave it out", "Space"),
     ControlKey("Shade in steps", "Move a letter in its row", "Alt and up or down"),
 )

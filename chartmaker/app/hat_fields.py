@@ -3,15 +3,20 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, Literal
 
+from chartmaker.model.bounds import MOST_ROUNDS
 from chartmaker.model.edits import ReplaceSetting
-from chartmaker.model.hat import CAST_ON_METHODS, FINISH_METHODS, SHAPES
+from chartmaker.model.hat import CAST_ON_METHODS, FINISH_METHODS, FOLD_WAYS, SHAPES, Fold
 
 if TYPE_CHECKING:
     from chartmaker.model.design import Design
     from chartmaker.model.edits import Edit
+    from chartmaker.model.hat import Hat
 
+Kind = Literal["", "length", "gauge", "grist"]
+ROLLED_ROUNDS = 6
+"""Rounds that an edge of plain knitting rolls up, about 2 cm: common practice, no source."""
 LETTERS = tuple("ABCDEFGHIJKLMNOPQRSTUVWXYZ")
 
 
@@ -23,14 +28,24 @@ class Field:
     """Attributes from the design down to the value."""
     label: str
     choices: tuple[str, ...] = ()
-    """Words to choose from; none for a number or a text."""
+    """Values to choose from; none for a number or a text."""
+    words: tuple[str, ...] = ()
+    """What the choices are called, where that is not what they are."""
     lowest: float = 0.0
     highest: float = 0.0
     step: float = 0.0
     """Of a number; 0 for a text."""
     is_whole: bool = False
     unit: str = ""
+    """Written behind a number that is the same in all units …"""
+    kind: Kind = ""
+    """… and of what kind one is that is not."""
     hint: str = ""
+
+    @property
+    def spoken_choices(self) -> tuple[str, ...]:
+        """What the choices are called."""
+        return self.words or self.choices
 
     @property
     def is_number(self) -> bool:
@@ -52,10 +67,61 @@ class Field:
         if self.of(design) == value:
             return None
         top = self.path[0]
-        after = _with(getattr(design, top), self.path[1:], value) if len(self.path) > 1 else value
-        edit = ReplaceSetting(top, getattr(design, top), after, f"Change {self.label}")
+        edit = ReplaceSetting(top, getattr(design, top), self.after(design, value), f"Change {self.label}")
         edit.applied_to(design)
         return edit
+
+    def after(self, design: Design, value: Any) -> Any:
+        """Give what the first attribute of the path is to be."""
+        return _with(getattr(design, self.path[0]), self.path[1:], value) if len(self.path) > 1 else value
+
+
+class OptionalField(Field):
+    """A number that may be left to a rule: None where it is."""
+
+
+class FoldWayField(Field):
+    """How the brim folds, "" where it does not."""
+
+    def of(self, design: Design) -> str:
+        """Give the way, or ""."""
+        return design.hat.fold.way if design.hat.fold else ""
+
+    def after(self, design: Design, value: str) -> Hat:
+        """Fold as many rounds as before; at first half the brim, or what a small roll takes."""
+        fold = design.hat.fold
+        rounds = fold.rounds if fold else usual_fold(design, value)
+        return replace(design.hat, fold=Fold(value, rounds) if value else None)
+
+
+class FoldRoundsField(Field):
+    """How many rounds lie double."""
+
+    def of(self, design: Design) -> int:
+        """Give the rounds, 0 where nothing folds."""
+        return design.hat.fold.rounds if design.hat.fold else 0
+
+    def after(self, design: Design, value: int) -> Hat:
+        """Change the rounds of the fold that there is; none is made."""
+        fold = design.hat.fold
+        return replace(design.hat, fold=replace(fold, rounds=value) if fold else None)
+
+
+def usual_fold(design: Design, way: str) -> int:
+    """Give the rounds that a brim folds over at first: half of the rib, so that it just covers itself."""
+    if way == "roll":
+        return ROLLED_ROUNDS
+    rib = 0
+    for band in design.bands:
+        if "p" not in band.texture:
+            break
+        rib += len(band.rounds)
+    return max(1, (rib or len(design.bands[0].rounds)) // 2)
+
+
+def depth_by_rule_cm(design: Design) -> float:
+    """Give the depth that head and shape ask for where the design sets none."""
+    return design.hat.head_cm / 3 + 2
 
 
 def _with(owner: Any, path: tuple[str, ...], value: Any) -> Any:
@@ -70,7 +136,7 @@ GROUPS: tuple[tuple[str, tuple[Field, ...]], ...] = (
         (
             Field(("title",), "title"),
             Field(("hat", "shape"), "shape", choices=SHAPES),
-            Field(("hat", "head_cm"), "head", lowest=20, highest=90, step=0.5, unit=" cm"),
+            Field(("hat", "head_cm"), "head", lowest=20, highest=90, step=0.5, kind="length"),
             Field(
                 ("hat", "ease_percent"),
                 "ease",
@@ -79,6 +145,32 @@ GROUPS: tuple[tuple[str, tuple[Field, ...]], ...] = (
                 step=1,
                 unit=" %",
                 hint="Negative is smaller than the head, which a stranded hat needs to stay on.",
+            ),
+            OptionalField(
+                ("hat", "depth_cm"),
+                "depth",
+                lowest=5,
+                highest=150,
+                step=0.5,
+                kind="length",
+                hint="From the worn edge along the fabric to the middle of the top. Empty, head and shape say it.",
+            ),
+            FoldWayField(
+                ("hat", "fold"),
+                "brim",
+                choices=("", *FOLD_WAYS),
+                words=("not folded", "turned up", "hem inside", "rolls by itself"),
+                hint="The first rounds, laid double when the hat is worn.",
+            ),
+            FoldRoundsField(
+                ("hat", "fold", "rounds"),
+                "rounds that fold",
+                lowest=1,
+                highest=MOST_ROUNDS,
+                step=1,
+                is_whole=True,
+                unit=" rounds",
+                hint="From the cast-on edge; the worn edge is above them.",
             ),
             Field(("hat", "cast_on", "letter"), "cast-on letter", choices=LETTERS),
             Field(("hat", "cast_on", "method"), "cast-on method", choices=CAST_ON_METHODS),
@@ -89,15 +181,15 @@ GROUPS: tuple[tuple[str, tuple[Field, ...]], ...] = (
     (
         "Gauge and yarn",
         (
-            Field(("gauge", "stitches_per_10cm"), "stitches in 10 cm", lowest=5, highest=100, step=0.5),
-            Field(("gauge", "rounds_per_10cm"), "rounds in 10 cm", lowest=5, highest=100, step=0.5),
+            Field(("gauge", "stitches_per_10cm"), "stitch gauge", lowest=5, highest=100, step=0.5, kind="gauge"),
+            Field(("gauge", "rounds_per_10cm"), "round gauge", lowest=5, highest=100, step=0.5, kind="gauge"),
             Field(
                 ("metres_per_100g",),
                 "grist",
                 lowest=10,
                 highest=5000,
                 step=5,
-                unit=" m in 100 g",
+                kind="grist",
                 hint="Unless a lot's own yarn says otherwise.",
             ),
         ),
@@ -105,7 +197,7 @@ GROUPS: tuple[tuple[str, tuple[Field, ...]], ...] = (
     (
         "Allowances",
         (
-            Field(("allowances", "tail_cm"), "each tail", lowest=0, highest=200, step=1, unit=" cm"),
+            Field(("allowances", "tail_cm"), "each tail", lowest=0, highest=200, step=1, kind="length"),
             Field(("allowances", "float_slack_percent"), "slack of floats", lowest=0, highest=100, step=1, unit=" %"),
             Field(
                 ("allowances", "carry_up_rounds"),
@@ -123,7 +215,7 @@ GROUPS: tuple[tuple[str, tuple[Field, ...]], ...] = (
     (
         "Limits",
         (
-            Field(("limits", "float_cm"), "longest float", lowest=0.1, highest=50, step=0.1, unit=" cm"),
+            Field(("limits", "float_cm"), "longest float", lowest=0.1, highest=50, step=0.1, kind="length"),
             Field(
                 ("limits", "value_clear"),
                 "clear from",

@@ -45,6 +45,7 @@ class Pages(QWidget):
         """Show what waits for the chart, with the chart's tab in front; `actions` gives the window's by their ids."""
         super().__init__()
         self._settings, self._actions = settings, actions
+        self.units = UnitsSetting(settings, self)
         self._document, self._lots = document, lots
         self._made: dict[str, QWidget] = {}
         self.stack = QStackedWidget()
@@ -81,11 +82,17 @@ class Pages(QWidget):
         self.stack.setCurrentWidget(self._made[name])
         self.tabs.setCurrentIndex(PAGES.index(name))
 
+    def finish(self) -> None:
+        """Let no page make anything beside the window any more."""
+        hat = self._made.get("hat")
+        if hat is not None:
+            hat.finish()  # type: ignore[attr-defined]
+
     def _new(self, name: str) -> PageFrame:
         from chartmaker.app import baths_page, hat_page, lots_page, yarn_page
 
         if name == "hat":
-            page = hat_page.HatPage(self._document)
+            page = hat_page.HatPage(self._document, self.units)
             page.refused.connect(self.refused)
             return page
         if name == "lots":

@@ -82,12 +82,14 @@ class SideView(QWidget):
         painter.drawPolygon(_polygon(drawing.area))
         self._paint_strokes(painter, drawing.edges)
         painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(self._blend(0.1))
+        painter.setBrush(self._blend(0.06))
         painter.drawPolygon(_polygon(drawing.cuff))
         self._paint_strokes(painter, drawing.strokes)
         for label in drawing.labels:
-            painter.setPen(self._ink(label))
             box = QRectF(label.x, label.y, label.width + 1, label.height)
+            if label.kind == "name":  # lines of the fabric under it end where it stands
+                painter.fillRect(box, self._blend(0.06))
+            painter.setPen(self._ink(label))
             painter.drawText(box, ALIGNED[label.align] | Qt.TextFlag.TextSingleLine, label.text)
 
     def _paint_strokes(self, painter: QPainter, strokes: tuple[Stroke, ...]) -> None:

@@ -41,6 +41,7 @@ if TYPE_CHECKING:
 
     from chartmaker.app.chart_page import ChartPage
     from chartmaker.app.open_design import OpenDesign
+    from chartmaker.app.units_setting import UnitsSetting
     from chartmaker.checks.finding import Place
 
 
@@ -58,6 +59,7 @@ class Window(QMainWindow):
     findings: FindingsStrip
     lots: LotsDesk
     history: History
+    units: UnitsSetting
 
     def __init__(
         self,
@@ -93,6 +95,7 @@ class Window(QMainWindow):
         self._pages = Pages(
             document, self.lots, self._waiting, settings=settings, actions=lambda: self.actions_made.made
         )
+        self.units = self._pages.units
         self.colourways = self._pages.colourways
         self._hover = StitchLine()
         self._lay_out()
@@ -315,6 +318,7 @@ class Window(QMainWindow):
         self._arrival.loaded.disconnect(self.bring_chart)
         self._arrival.finish()
         self.background.finish()
+        self._pages.finish()
         self.document.finish()
         self.autosave.close()
         self.filing.own_file.leave()

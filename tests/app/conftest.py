@@ -32,8 +32,10 @@ def motifs_folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
 
 @pytest.fixture
 def settings(tmp_path: Path) -> QSettings:
-    """Give settings that no other test and no user shares."""
-    return QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
+    """Give settings that no other test and no user shares, metric whatever the machine is set to."""
+    kept = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
+    kept.setValue("units", "metric")
+    return kept
 
 
 @pytest.fixture

@@ -103,14 +103,14 @@ def test_every_field_of_the_hat_page_shows_and_sets_its_setting(open_on):
     window = open_on(SHORT)
     window.show_page("hat")
     page = window._pages["hat"]
-    for field in page._controls:
+    for field in page.form.controls:
         if field.choices:
             value = field.choices[-1]
         elif field.step:
-            value = field.of(window.document.design) + field.step
+            value = (field.of(window.document.design) or field.lowest) + field.step
         else:
             value = "Towpath"
-        page._take(field, value)
+        page.form.take(field, value)
         assert field.of(window.document.design) == value
     while window.document.stack.canUndo():
         window.document.stack.undo()
@@ -142,8 +142,8 @@ def test_notes_are_taken_when_their_box_is_left(open_on):
     window = open_on(SHORT)
     window.show_page("hat")
     page = window._pages["hat"]
-    page.notes.setFocus()
-    QTest.keyClicks(page.notes, "for the lock keeper")
+    page.form.notes.setFocus()
+    QTest.keyClicks(page.form.notes, "for the lock keeper")
     page.control("title").setFocus()
     assert window.document.design.notes == "for the lock keeper"
 

@@ -1,0 +1,165 @@
+"""The hat's settings typed and shown: folds, depth, what is sewn on, and the same in inches."""
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+
+from chartmaker.app.units_setting import UnitsSetting
+from chartmaker.model.hat import Fold, Trim
+from tests.app.test_pages import SHORT
+
+LEFT = Qt.MouseButton.LeftButton
+
+
+@pytest.fixture
+def window(open_on):
+    window = open_on(SHORT)
+    window.show_page("hat")
+    return window
+
+
+@pytest.fixture
+def page(window):
+    return window._pages["hat"]
+
+
+def type_into(control, text):
+    control.setFocus()
+    control.selectAll()
+    QTest.keyClicks(control, text)
+    QTest.keyClick(control, Qt.Key.Key_Return)
+
+
+def choose(box, line):
+    box.setFocus()
+    QTest.keyClick(box, Qt.Key.Key_Home)
+    for _ in range(line):
+        QTest.keyClick(box, Qt.Key.Key_Down)
+
+
+def test_a_brim_is_folded_and_its_rounds_are_set_each_in_one_step(window, page):
+    way, rounds = page.control("hat", "fold"), page.control("hat", "fold", "rounds")
+    assert not rounds.isVisible()
+    choose(way, 1)
+    assert window.document.design.hat.fold == Fold("up", 20)
+    assert window.document.stack.count() == 1
+    assert rounds.isVisible()
+    rounds.setFocus()
+    QTest.keyClick(rounds, Qt.Key.Key_Down)
+    assert window.document.design.hat.fold == Fold("up", 19)
+    assert window.document.stack.count() == 2
+    window.undo()
+    window.undo()
+    assert window.document.design == SHORT
+    assert way.currentText() == "not folded"
+
+
+def test_a_folded_brim_shows_in_the_measured_drawing(page):
+    page.stage.choose("drawing")
+    before = page.stage.drawing.grab().toImage()
+    assert not page.stage.drawing.drawing.cuff
+    choose(page.control("hat", "fold"), 1)
+    assert page.stage.drawing.drawing.cuff
+    assert "turned up" in [label.text for label in page.stage.drawing.drawing.labels]
+    assert page.stage.drawing.grab().toImage() != before
+
+
+def test_a_depth_is_typed_and_emptied_again_each_in_one_step(window, page):
+    depth = page.control("hat", "depth_cm")
+    assert depth.text() == ""
+    assert "by rule" in depth.placeholderText()
+    type_into(depth, "24,5" if depth.locale().decimalPoint() == "," else "24.5")
+    assert window.document.design.hat.depth_cm == 24.5
+    assert window.document.stack.count() == 1
+    depth.selectAll()
+    QTest.keyClick(depth, Qt.Key.Key_Delete)
+    QTest.keyClick(depth, Qt.Key.Key_Return)
+    assert window.document.design.hat.depth_cm is None
+    assert window.document.stack.count() == 2
+
+
+def test_what_is_no_depth_is_put_back(window, page):
+    depth = page.control("hat", "depth_cm")
+    type_into(depth, "deep")
+    assert depth.text() == ""
+    assert window.document.stack.count() == 0
+
+
+def test_the_arrows_step_a_depth_from_what_the_rule_gives(window, page):
+    depth = page.control("hat", "depth_cm")
+    depth.setFocus()
+    QTest.keyClick(depth, Qt.Key.Key_Up)
+    first = window.document.design.hat.depth_cm
+    QTest.keyClick(depth, Qt.Key.Key_Up)
+    assert window.document.design.hat.depth_cm == pytest.approx(first + 0.5)
+    assert window.document.stack.count() == 2
+
+
+def test_a_pompom_is_sewn_on_changed_and_taken_off(window, page):
+    trims = page.form.trims
+    page.form.ensureWidgetVisible(trims)
+    QTest.mouseClick(trims.adders["pompom"], LEFT)
+    letter = window.document.design.hat.finish.letter
+    assert window.document.design.hat.trims == (Trim(kind="pompom", letter=letter, size_cm=6.0),)
+    choose(trims.lines[0].letter, 1)
+    assert window.document.design.hat.trims[0].letter == "B"
+    type_into(trims.lines[0].size, "8")
+    assert window.document.design.hat.trims[0].size_cm == 8
+    choose(trims.lines[0].kind, 1)
+    assert window.document.design.hat.trims == (Trim(kind="tassel", letter="B", size_cm=8.0),)
+    QTest.mouseClick(trims.lines[0].remove, LEFT)
+    assert window.document.design.hat.trims == ()
+    assert window.document.stack.count() == 5
+    while window.document.stack.canUndo():
+        window.undo()
+    assert window.document.design == SHORT
+
+
+def test_inches_are_shown_and_typed_and_the_design_stays_metric(window, page):
+    head = page.control("hat", "head_cm")
+    QTest.keyClick(window, Qt.Key.Key_U, Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier)
+    assert window.units.are_imperial
+    assert head.text() == "22.05 in"
+    assert page.control("gauge", "stitches_per_10cm").text() == "28.45 in 4 in"
+    assert '" ' not in page.note.text()
+    assert " in round" in page.note.text()
+    type_into(head, "22")
+    assert window.document.design.hat.head_cm == pytest.approx(55.88)
+    assert window.document.stack.count() == 1
+
+
+def test_leaving_every_field_in_either_units_changes_nothing(window, page):
+    for _ in range(3):
+        window.units.toggle()
+        for control in page.form.controls.values():
+            control.setFocus()
+            QTest.keyClick(control, Qt.Key.Key_Return)
+            control.clearFocus()
+    assert window.document.stack.count() == 0
+    assert window.document.design == SHORT
+
+
+def test_typing_again_what_is_shown_in_inches_changes_nothing(window, page):
+    window.units.toggle()
+    type_into(page.control("hat", "head_cm"), "22.05")
+    assert window.document.stack.count() == 0
+
+
+def test_the_bounds_of_a_field_hold_in_inches_too(window, page):
+    window.units.toggle()
+    type_into(page.control("hat", "head_cm"), "7.87")  # 19.99 cm, rounded from the least head of 20 cm
+    assert window.document.design.hat.head_cm == 20
+
+
+def test_the_units_are_kept_for_the_next_start(window, settings):
+    window.units.toggle()
+    assert UnitsSetting(settings).are_imperial == window.units.are_imperial
+
+
+def test_the_drawing_follows_the_units(window, page):
+    page.stage.choose("drawing")
+    window.units.toggle()
+    texts = " ".join(label.text for label in page.stage.drawing.drawing.labels)
+    assert " in round" in texts
+    assert " cm" not in texts
+    assert " in round" in page.stage.drawing.accessibleDescription()
