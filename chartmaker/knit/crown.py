@@ -158,7 +158,7 @@ def crown_start(design: Design) -> int | None:
     for index in range(start - 1, -1, -1):
         lost = _loses(bands[index])
         between = sum(len(band.rounds) for band in bands[index + 1 : start])
-        if (lost >= CLOSING and between <= MOST_BETWEEN) or (lost > 0 and not between):
+        if (lost >= CLOSING and between <= MOST_BETWEEN) or (prepares(bands[index]) and not between):
             start = index
         elif lost:
             break
@@ -174,7 +174,7 @@ def with_crown(
     unless others are given. None where nothing changes. Raises ValueError, with a sentence, for a crown that cannot be
     made.
     """
-    body, old = _body_and_crown(design)
+    body, old = body_and_crown(design)
     last = body[-1].rounds[-1]
     bands = crown_bands(
         crown,
@@ -185,13 +185,16 @@ def with_crown(
         prepare=prepare,
     )
     if keep_pattern:
-        top = carried([band for band in old if not 0 < _loses(band) < CLOSING], bands[-1])
+        top = carried([band for band in old if not prepares(band)], bands[-1])
         bands = (*bands[:-1], _in_letters(top, letters) if letters else top)
     return with_bands(design, (*body, *bands), "Shape the crown")
 
 
-def _body_and_crown(design: Design) -> tuple[tuple[Band, ...], tuple[Band, ...]]:
-    """Part the bands where the crown begins: in a hat of one band, at its first decrease."""
+def body_and_crown(design: Design) -> tuple[tuple[Band, ...], tuple[Band, ...]]:
+    """Part the bands where the crown begins: in a hat of one band, at its first decrease.
+
+    Raises ValueError, with a sentence, where the crown has nothing below it.
+    """
     start = crown_start(design)
     if start is None:
         return design.bands, ()
@@ -203,6 +206,11 @@ def _body_and_crown(design: Design) -> tuple[tuple[Band, ...], tuple[Band, ...]]
         raise ValueError("the hat has no round below its crown")
     lower, upper = (replace(whole, rounds=part) for part in (whole.rounds[:first], whole.rounds[first:]))
     return (lower,), (replace(upper, name="crown"), *design.bands[1:])
+
+
+def prepares(band: Band) -> bool:
+    """Tell whether a band takes a few stitches away, so that the sections of a crown divide the rest."""
+    return 0 < _loses(band) < CLOSING
 
 
 def _loses(band: Band) -> float:
