@@ -3921,6 +3921,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>check its count, its floats and the grist, or the gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>choose a lot for {0}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5286,6 +5290,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>strong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>swatch {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

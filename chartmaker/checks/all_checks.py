@@ -14,6 +14,7 @@ from chartmaker.checks import (
     round_contrast,
     shade_basis,
     stitch_counts,
+    swatches,
     yarn_short,
 )
 from chartmaker.checks.facts import Facts
@@ -33,6 +34,7 @@ CHECKS: tuple[Check, ...] = (
     circumference.check,
     crown_pucker.check,
     yarn_short.check,
+    swatches.check,
     shade_basis.check,
 )
 

@@ -4,7 +4,9 @@ import pytest
 
 from chartmaker.appraisal import appraise
 from chartmaker.checks.finding import Finding
+from chartmaker.knit.loop import loop_from_gauge
 from chartmaker.model.design import Design
+from chartmaker.model.gauge import Gauge, Swatch
 from chartmaker.model.palette import Bath, Lot, Planned
 from chartmaker.model.reading import ScreenReading
 from tests.builders import chart, lot
@@ -70,3 +72,17 @@ def test_findings_come_worst_first() -> None:
     order = [finding.severity for finding in appraise(design).findings]
     assert order == sorted(order, key=["stop", "warn", "note"].index)
     assert set(order) == {"stop", "warn", "note"}
+
+
+def test_a_swatch_that_is_passed_over_is_told_with_its_place() -> None:
+    (finding,) = found(plain(lot("a"), swatches=(Swatch(stitches=1000, metres=1.0, passed=1000),)), "swatch")
+    assert (finding.severity, finding.place.text) == ("warn", "swatch 1")
+    assert "floats alone would take 3.93 m" in finding.message
+
+
+def test_a_swatch_far_from_what_the_gauge_allows_is_told_and_one_near_it_is_not() -> None:
+    gauge = loop_from_gauge(Gauge()).cm.likely
+    near, far = (Swatch(stitches=1000, metres=10 * gauge * factor) for factor in (1.25, 1.35))
+    (finding,) = found(plain(lot("a"), swatches=(near, far)), "swatch")
+    assert (finding.severity, finding.place.text) == ("note", "swatch 2")
+    assert f"about {gauge:.2f} cm" in finding.message
