@@ -79,4 +79,4 @@ def camera(
         margin = min(margin, highest_px / 4)
         px_per_cm = (highest_px - margin) / tall
     height_px = max(1, round(tall * px_per_cm + margin))
-    return Camera(width_px, height_px, px_per_cm, (highest + lowest) / 2)
+    return Camera(width_px, height_px, px_per_cm, (highest + lowest) / 2, tilt)
