@@ -9,6 +9,7 @@ from chartmaker.sheets.chart_plan import Measures, Piece
 from chartmaker.sheets.ink import ACCENT
 from chartmaker.sheets.lines import width_mm
 from chartmaker.sheets.marks import ARROW_DOWN, ARROW_LEFT, ARROW_RIGHT, ARROW_UP, Mark
+from chartmaker.sheets.numbers import spans
 from chartmaker.sheets.paper import Frame
 
 TICK_MM = 2.0
@@ -23,8 +24,8 @@ class Joins:
     piece: Piece
     placing: Placing
     room: Frame
-    page_of: dict[tuple[int, int, int], int]
-    """Page by band, row and column of the piece."""
+    page_of: dict[Piece, int]
+    """The page of every piece of the chart."""
     rounds_before: int
     """Rounds of the hat below its band."""
 
@@ -35,7 +36,7 @@ class Joins:
         y = top + 3.0 * scale
         if piece.row + 1 < piece.rows:
             above = self.rounds_before + piece.end + 1
-            yield from self._join(ARROW_UP, left, y, f"round {above} follows on page {self._page(1, 0)}")
+            yield from self._join(ARROW_UP, left, y, f"round {above} follows on {self._pages(1)}")
             y += self._measures.join
         if piece.is_cut_sideways:
             yield from self._side_joins(left, y)
@@ -44,7 +45,7 @@ class Joins:
             bracket = self._measures.bare_bracket if narrow else self._measures.bracket
             down = self.placing.shown_bottom + self._measures.numbers + bracket + 2.8 * scale
             below = self.rounds_before + piece.first
-            yield from self._join(ARROW_DOWN, left, down, f"round {below} lies below, on page {self._page(-1, 0)}")
+            yield from self._join(ARROW_DOWN, left, down, f"round {below} lies below, on {self._pages(-1)}")
         yield from self._ticks()
 
     @property
@@ -79,12 +80,14 @@ class Joins:
         right = self.placing.left_of(piece.laps.right - 1)
         arrow = ARROW_MM * self._scale
         if piece.column + 1 < piece.columns:
-            words = f"goes on at {piece.end_column + 1}, page {self._page(0, 1)}"
+            words = f"goes on at {piece.end_column + 1}, page {self._beside(1)}"
             yield from self._join(ARROW_LEFT, left, y, words)
             free += arrow + width_mm(words, size_pt=style.size_pt, bold=True) + 4
         if piece.column > 0:
-            words = f"comes from {piece.right}, page {self._page(0, -1)}"
+            words = f"comes from {piece.right}, page {self._beside(-1)}"
             wide = width_mm(words, size_pt=style.size_pt, bold=True)
+            if self._measures.side_joins > 1:
+                free, y = left, y + self._measures.join
             x = min(max(free, right - arrow - wide), self.room.right - arrow - wide)
             yield text_at(x, y, words, style)
             yield Marks(ARROW_RIGHT, ((x + wide + 0.67 * arrow, y - 1.0 * self._scale),), 2.4 * self._scale, ACCENT)
@@ -95,5 +98,24 @@ class Joins:
         yield Marks(arrow, ((x + 1.2 * scale, y - 1.0 * scale),), 2.4 * scale, ACCENT)
         yield text_at(words_x, y, words, self._style, most=self.room.right - words_x)
 
-    def _page(self, rows: int, columns: int) -> int:
-        return self.page_of[self.piece.band, self.piece.row + rows, self.piece.column + columns]
+    def _beside(self, step: int) -> int:
+        """Give the page of the piece at the left (1) or the right (-1)."""
+        return next(self._found(self.piece.row, self.piece.column + step))[1]
+
+    def _pages(self, step: int) -> str:
+        """Tell the pages of the pieces above (1) or below (-1) that share a column with this one."""
+        piece, row = self.piece, self.piece.row + step
+        pages = sorted(
+            {
+                page
+                for other, page in self._found(row)
+                if other.right < piece.end_column and piece.right < other.end_column
+            }
+            or {page for _, page in self._found(row)}
+        )
+        return f"page {pages[0]}" if len(pages) == 1 else f"pages {spans(pages)}"
+
+    def _found(self, row: int, column: int | None = None) -> Iterator[tuple[Piece, int]]:
+        for piece, page in self.page_of.items():
+            if (piece.band, piece.row) == (self.piece.band, row) and column in (None, piece.column):
+                yield piece, page

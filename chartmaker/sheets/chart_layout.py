@@ -57,8 +57,9 @@ def plan_chart(appraisal: Appraisal, frame: Frame, manner: Manner) -> ChartPlan:
     pieces = cut(design, size, room)
     is_lapped = any(piece.laps != piece for piece in pieces)
     words = f"{READING_LINE} {LAP_LINE}" if is_lapped else READING_LINE
-    style = Style(9.0 * scale, bold=True)
-    reading = text_at(frame.left, frame.top + 3.2 * scale, words, style, most=frame.width)
+    wide = width_mm(words, size_pt=9.0 * scale, bold=True)
+    style = Style(9.0 * scale * min(1.0, 0.99 * frame.width / wide), bold=True)
+    reading = text_at(frame.left, frame.top + 3.2 * scale, words, style)
     return ChartPlan(size, tuple(map(tuple, paged(pieces, size, room))), room, (reading, *legend.boxes))
 
 
@@ -71,11 +72,7 @@ def chart_pages(appraisal: Appraisal, plan: ChartPlan, manner: Manner, *, first_
         manner: how it is drawn.
         first_page: number of the first of these pages, for the joins that name pages.
     """
-    found = {
-        (piece.band, piece.row, piece.column): first_page + number
-        for number, page in enumerate(plan.pages)
-        for piece in page
-    }
+    found = {piece: first_page + number for number, page in enumerate(plan.pages) for piece in page}
     for page in plan.pages:
         boxes = list(plan.top)
         bookmarks = []
@@ -96,8 +93,7 @@ class _Layout:
     manner: Manner
     plan: ChartPlan
     piece: Piece
-    page_of: dict[tuple[int, int, int], int]
-    """Page by band, row and column of the piece."""
+    page_of: dict[Piece, int]
 
     def boxes(self, top: float) -> Iterator[Box]:
         """Give everything of the piece, its upper edge at `top`."""
@@ -105,7 +101,8 @@ class _Layout:
         band, shown = self.appraisal.design.bands[piece.band], piece.laps
         rows = rows_of(band, piece)
         joins_top = top if self._is_narrow else top + measures.title
-        cells_top = joins_top + measures.join * ((piece.row + 1 < piece.rows) + piece.is_cut_sideways)
+        above = (piece.row + 1 < piece.rows) + piece.is_cut_sideways * measures.side_joins
+        cells_top = joins_top + measures.join * above
         placing = Placing(
             right=self.plan.room.left + measures.left + (shown.end_column - piece.right) * size.width,
             bottom=cells_top + (shown.end - piece.first) * size.height,

@@ -4,7 +4,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from chartmaker.knit.outline import chart_width
+from chartmaker.knit.outline import chart_offsets, chart_width
 from chartmaker.model.design import Design
 from chartmaker.model.gauge import Gauge
 from chartmaker.sheets.paper import Frame
@@ -76,6 +76,11 @@ class Measures:
         return 4.4 * self.scale
 
     @property
+    def side_joins(self) -> int:
+        """Lines that say where the sides go on: one for both, but in large print one each."""
+        return 1 if self.scale == 1 else 2
+
+    @property
     def gap(self) -> float:
         """Between pieces."""
         return 6.0
@@ -115,7 +120,7 @@ class Piece:
     """… and leftwards."""
     rows: int
     columns: int
-    """How many pieces the band is cut into each way."""
+    """How many pieces the band is cut into upwards, and this row of them leftwards."""
     lap_rounds: int = 0
     lap_columns: int = 0
     """Rounds and columns of each neighbour that are shown once more, paler."""
@@ -145,7 +150,7 @@ class Piece:
     def height(self, size: CellSize, room: Frame) -> float:
         """Give the height that it takes on the page, all its labels included."""
         measures = size.measures
-        joins = (self.row > 0) + (self.row + 1 < self.rows) + self.is_cut_sideways
+        joins = (self.row > 0) + (self.row + 1 < self.rows) + self.is_cut_sideways * measures.side_joins
         shown = self.laps
         cells = (shown.end - shown.first) * size.height
         if self.is_narrow(size, room):
@@ -180,18 +185,20 @@ def cut(design: Design, size: CellSize, room: Frame) -> list[Piece]:
     pieces: list[Piece] = []
     done = 0
     for number, band in enumerate(design.bands):
-        columns = chart_width(band.rounds)
-        sides, lap_columns = _column_spans(columns, size, room)
+        sides = _column_spans((0, chart_width(band.rounds)), size, room)
         spans, lap_rounds = _row_spans(len(band.rounds), size, room, before=done, is_cut=len(sides) > 1)
-        pieces.extend(
-            Piece(
-                band=number, first=first, end=end, right=right, end_column=end_column,
-                row=row, column=column, rows=len(spans), columns=len(sides),
-                lap_rounds=lap_rounds, lap_columns=lap_columns,
-            )
-            for row, (first, end) in enumerate(spans)
-            for column, (right, end_column) in enumerate(sides)
-        )  # fmt: skip
+        offsets = chart_offsets(band.rounds)
+        for row, (first, end) in enumerate(spans):
+            reach = [(offsets[index], offsets[index] + len(band.rounds[index])) for index in range(first, end)]
+            sides = _column_spans((min(low for low, _ in reach), max(high for _, high in reach)), size, room)
+            pieces.extend(
+                Piece(
+                    band=number, first=first, end=end, right=right, end_column=end_column,
+                    row=row, column=column, rows=len(spans), columns=len(sides),
+                    lap_rounds=lap_rounds, lap_columns=_lap_columns(size, room),
+                )
+                for column, (right, end_column) in enumerate(sides)
+            )  # fmt: skip
         done += len(band.rounds)
     return pieces
 
@@ -217,14 +224,14 @@ def _tallest(room: Frame, measures: Measures) -> float:
 
 def _tallest_cut(room: Frame, measures: Measures) -> float:
     """Give the same where every edge needs words that say where it goes on."""
-    return _tallest(room, measures) - 3 * measures.join
+    return _tallest(room, measures) - (2 + measures.side_joins) * measures.join
 
 
 def _row_spans(
     rounds: int, size: CellSize, room: Frame, *, before: int, is_cut: bool
 ) -> tuple[list[tuple[int, int]], int]:
     """Cut rounds into spans, the uppermost the shortest; and how many rounds of a neighbour each shows."""
-    free = _tallest(room, size.measures) - is_cut * size.measures.join
+    free = _tallest(room, size.measures) - is_cut * size.measures.side_joins * size.measures.join
     if rounds * size.height <= free + 1e-9:
         return [(0, rounds)], 0
     most = max(1, math.floor(_tallest_cut(room, size.measures) / size.height + 1e-9))
@@ -242,14 +249,26 @@ def _row_spans(
     return spans, lap
 
 
-def _column_spans(columns: int, size: CellSize, room: Frame) -> tuple[list[tuple[int, int]], int]:
-    """Cut into the fewest spans, about even, at heavier lines where that fits; and the columns of a neighbour shown."""
-    most = max(1, math.floor((room.width - size.measures.left - size.measures.right) / size.width + 1e-9))
-    if columns <= most:
-        return [(0, columns)], 0
-    lap = MOST_LAP_COLUMNS if most >= 16 else int(most >= 8)
-    most -= 2 * lap
-    even = math.ceil(columns / math.ceil(columns / most))
+def _columns_in(size: CellSize, room: Frame) -> int:
+    """Count the columns that the page's width holds."""
+    return max(1, math.floor((room.width - size.measures.left - size.measures.right) / size.width + 1e-9))
+
+
+def _lap_columns(size: CellSize, room: Frame) -> int:
+    """Count the columns of each neighbour that a cut piece shows."""
+    most = _columns_in(size, room)
+    return MOST_LAP_COLUMNS if most >= 16 else int(most >= 8)
+
+
+def _column_spans(reach: tuple[int, int], size: CellSize, room: Frame) -> list[tuple[int, int]]:
+    """Cut the columns that rounds reach over into the fewest spans, about even, at heavier lines where that fits."""
+    low, high = reach
+    most = _columns_in(size, room)
+    if high - low <= most:
+        return [reach]
+    most -= 2 * _lap_columns(size, room)
+    even = math.ceil((high - low) / math.ceil((high - low) / most))
     step = 5 * math.ceil(even / 5)
     step = step if step <= most else most - most % 5 or most
-    return [(right, min(columns, right + step)) for right in range(0, columns, step)], lap
+    start = low - low % 5 if step % 5 == 0 else low
+    return [(max(low, right), min(high, right + step)) for right in range(start, high, step)]
