@@ -26,7 +26,7 @@ ASIDE = {
 """Where a letter's mark stands beside a sign, in cells rightwards and downwards: in the corner that the sign leaves."""
 PURL_DROP, PURLED_MARK_RISE = 0.32, -0.1
 """Where the purl bar stands, and a letter's mark above it."""
-CATCH_SHARE, CATCH_ASIDE = 0.26, -0.5
+CATCH_SHARE, CATCH_ASIDE = 0.34, -0.5
 """Size of the sign for a catch, as a share of the cell's shorter side, and where it begins: at the left edge."""
 LAP_LINE_MM = 0.12
 
