@@ -11,6 +11,7 @@ from chartmaker.checks.finding import Finding
 from chartmaker.dye.plan import plan_baths
 from chartmaker.dye.predicted import shade_in
 from chartmaker.knit.boundary import measure_boundary
+from chartmaker.knit.depth import depth_of
 from chartmaker.knit.floats import Floats, find_floats, long_floats
 from chartmaker.knit.layout import Fabric, lay_out
 from chartmaker.knit.loop import loop_length
@@ -71,6 +72,7 @@ def appraise(design: Design, palette: Palette | None = None) -> Appraisal:
         palette=at_hand,
         fabric=fabric,
         profile=profile(fabric, gauge),
+        depth=depth_of(design),
         floats=floats,
         long_floats=tuple(long_floats(fabric, floats, gauge=gauge, limit_cm=limits.float_cm)),
         loop=loop,

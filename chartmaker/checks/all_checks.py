@@ -5,6 +5,7 @@ from collections.abc import Callable, Iterator
 from chartmaker.checks import (
     circumference,
     crown_pucker,
+    depth,
     float_length,
     letters_in_round,
     letters_without_lots,
@@ -33,6 +34,7 @@ CHECKS: tuple[Check, ...] = (
     letters_in_round.check,
     circumference.check,
     crown_pucker.check,
+    depth.check,
     yarn_short.check,
     swatches.check,
     shade_basis.check,

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from chartmaker.dye.plan import BathPlan
+from chartmaker.knit.depth import Depth
 from chartmaker.knit.floats import Floats, LongFloat
 from chartmaker.knit.layout import Fabric
 from chartmaker.knit.loop import LoopLength
@@ -83,6 +84,7 @@ class Facts:
     """The design's lots and, where its palette is at hand, that palette's too: what a remedy may choose from."""
     fabric: Fabric
     profile: Profile
+    depth: Depth
     floats: Floats
     long_floats: tuple[LongFloat, ...]
     loop: LoopLength
@@ -105,6 +107,11 @@ class Facts:
     def height_cm(self) -> float:
         """From the cast-on edge to the top, as the worn hat rises."""
         return self.profile.height_cm
+
+    @property
+    def worn_height_cm(self) -> float:
+        """From the worn edge to the top: the rounds of a fold lie double and add nothing."""
+        return self.profile.height_above(self.depth.folded_rounds)
 
     def letter(self, name: str) -> LetterAppraisal:
         """Give what is known of a letter in use; raises KeyError for one that is not."""

@@ -35,6 +35,10 @@ class Profile:
         """From the cast-on edge to the top."""
         return math.fsum(self.rise_cm)
 
+    def height_above(self, rounds: int) -> float:
+        """Give the height from above so many rounds to the top."""
+        return math.fsum(self.rise_cm[rounds:])
+
 
 def profile(fabric: Fabric, gauge: Gauge) -> Profile:
     """Work out the outline of the worn hat as a surface of revolution (design.md, section 5)."""

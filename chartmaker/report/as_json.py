@@ -14,6 +14,7 @@ from chartmaker.knit.interval import Interval
 from chartmaker.knit.yarn_by_band import PieceYarn, yarn_by_band
 from chartmaker.model.palette import Palette
 from chartmaker.model.settings import Viewing
+from chartmaker.report.depth import depth_as_json
 from chartmaker.report.lots import ListedLot, listed
 from chartmaker.shade.lights import MetamericPair, metameric_pairs
 from chartmaker.shade.trust import Outlier
@@ -34,6 +35,9 @@ def report_as_json(appraisal: Appraisal) -> Json:
             "rounds": len(appraisal.rounds),
             "circumference_cm": _figure(appraisal.circumference_cm),
             "height_cm": _figure(appraisal.height_cm),
+            "worn_height_cm": _figure(appraisal.worn_height_cm),
+            "depth_cm": _figure(appraisal.depth.cm),
+            "depth": depth_as_json(appraisal.depth),
             "loop_length_cm": _figure(appraisal.loop.cm.likely),
             "loop_source": appraisal.loop.source,
         },

@@ -7,6 +7,7 @@ from chartmaker.checks.finding import SEVERITIES, Finding
 from chartmaker.dye.plan import BathPlan
 from chartmaker.model.palette import Palette
 from chartmaker.model.settings import Viewing
+from chartmaker.report.depth import depth_lines
 from chartmaker.report.lots import ListedLot, listed
 from chartmaker.shade.lights import metameric_pairs
 
@@ -24,6 +25,7 @@ def report_as_text(appraisal: Appraisal) -> str:
         f"colourway {design.colourway.name or '(none)'}",
         "",
         _size_line(appraisal),
+        *depth_lines(appraisal.depth),
         "",
         *_letter_lines(appraisal),
         "",

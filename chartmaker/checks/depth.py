@@ -1,0 +1,54 @@
+"""A hat that is shallower or deeper than its head and shape ask for."""
+
+from collections.abc import Iterator
+
+from chartmaker.checks.facts import Facts
+from chartmaker.checks.finding import Finding, Place
+from chartmaker.knit.depth import DEEP
+from chartmaker.knit.depth_rules import TOLERANCE_CM
+
+NAME = "depth"
+SHORT_BY_MUCH_CM = 1.0
+"""Beyond the tolerance: ears stay out, and nothing mends it once the hat is knitted. Common practice, no source."""
+DEEP_BY_MUCH_CM = 4.0
+"""Beyond the tolerance: less than this a hat can still wear turned up. Common practice, no source."""
+
+
+def check(facts: Facts) -> Iterator[Finding]:
+    """Report a depth outside what fits, with the rounds to add or take; without a crown there is none to judge.
+
+    A little off is good to know; far off disappoints, and sooner where the hat is too short than where it is too deep.
+    """
+    depth = facts.depth
+    if not depth.has_crown or not depth.off_cm:
+        return
+    limit = DEEP_BY_MUCH_CM if depth.verdict == DEEP else SHORT_BY_MUCH_CM
+    yield Finding(
+        check=NAME,
+        severity="warn" if abs(depth.off_cm) > limit else "note",
+        place=Place(text="depth", page="hat"),
+        message=(
+            f"the hat is {depth.verdict}: {depth.cm:.1f} cm along the fabric from the worn edge to the middle of the "
+            f"top, where {_asked(facts)} is asked for"
+        ),
+        remedy=_remedy(depth.rounds_to_add, facts),
+    )
+
+
+def _asked(facts: Facts) -> str:
+    wanted = facts.depth.wanted
+    if wanted.highest_cm is None:
+        span = f"{wanted.lowest_cm:.1f} cm or more"
+    elif wanted.highest_cm == wanted.lowest_cm:
+        span = f"{wanted.lowest_cm:.1f} cm"
+    else:
+        span = f"{wanted.lowest_cm:.1f} to {wanted.highest_cm:.1f} cm"
+    return f"{span}, within {TOLERANCE_CM:g} cm,"
+
+
+def _remedy(rounds: int, facts: Facts) -> str:
+    verb = "add" if rounds > 0 else "take"
+    where = "between brim and crown" if facts.depth.part("body").rounds else "below the crown"
+    out = "" if rounds > 0 else " out"
+    count = abs(rounds)
+    return f"{verb} {count} round{'s' if count > 1 else ''}{out} {where}, or set the depth that is wanted"
