@@ -60,6 +60,7 @@ def cap() -> Design:
         hat=Hat(
             head_cm=56,
             ease_percent=-8,
+            depth_cm=25,
             cast_on=CastOn("B"),
             finish=Finish("C"),
             trims=(Trim(kind="pompom", letter="A", size_cm=5),),
@@ -93,7 +94,7 @@ def tam() -> Design:
         title="Towpath tam",
         notes="Invented for demonstration: a tam for the walk along the water. Stretch it over a plate while it dries.",
         palette_file=PALETTE,
-        hat=Hat(shape="tam", head_cm=53, ease_percent=-9, cast_on=CastOn("B"), finish=Finish("B")),
+        hat=Hat(shape="tam", head_cm=53, ease_percent=-9, depth_cm=24.5, cast_on=CastOn("B"), finish=Finish("B")),
         gauge=Gauge(stitches_per_10cm=30, rounds_per_10cm=32),
         swatches=(Swatch(stitches=1200, metres=17.9),),
         colourways=colourways,
