@@ -2881,6 +2881,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Take out {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Take readings</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5409,6 +5413,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>the hat is {0}: {1} cm along the fabric from the worn edge to the middle of the top, where {2} is asked for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the illuminant is {0}; a reading can be kept for {1}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6246,6 +6254,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} should go, but only {1} plain ones between brim and crown can: take rounds out of a pattern by hand, or set the depth that is wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} stitches</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6287,6 +6299,30 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} {1} of this yarn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} {1} rounds{2}  down, or set the depth that is wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} {1} rounds{2}  up, or set the depth that is wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} {1} rounds{2} , or set the depth that is wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} {1} round{2}  down, or set the depth that is wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} {1} round{2}  up, or set the depth that is wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} {1} round{2} , or set the depth that is wanted</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
