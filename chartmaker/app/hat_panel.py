@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QCheckBox, QComboBox, QLabel, QToolButton, QVBoxLayout, QWidget
 
 from chartmaker.app.flow_row import FlowRow
@@ -36,14 +36,11 @@ TINT_WORDS = {
 class HatPanel(QWidget):
     """Puts them together; the hat itself is a file of its own."""
 
-    failed = Signal(object)
-    """The exception that kept the hat from being made."""
-
     def __init__(self, document: OpenDesign, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._document = document
         self.view = HatView(document)
-        self.view.failed.connect(self.failed)
+        self.view.failed.connect(self._say_why_not)
         self.tints = QComboBox()
         self.tints.setAccessibleName(tr("Tint of the turning hat"))
         for tint, words in TINT_WORDS.items():
@@ -75,6 +72,13 @@ class HatPanel(QWidget):
         self.legend.setVisible(tint == TIGHTNESS)
         self.view.wear(replace(self.view.dress, tint=tint, laid=self.plate.isChecked()))
         self._tell()
+
+    def _say_why_not(self, error: Exception) -> None:
+        """Say why there is no such hat; what nobody foresaw goes to the window's one dialog."""
+        if isinstance(error, ValueError):
+            self.words.setText(told(str(error)))
+        else:
+            self._document.failed.emit(error)
 
     def _lay(self, is_laid: bool) -> None:  # noqa: FBT001 - a signal's argument
         """Look down on a plate, of which little is seen from the side."""

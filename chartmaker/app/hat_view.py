@@ -12,10 +12,10 @@ from PySide6.QtGui import QColor, QImage, QPainter, QPen
 from PySide6.QtWidgets import QWidget
 
 from chartmaker.app.hat_maker import HatMaker
-from chartmaker.app.quick_frames import QuickFrames
+from chartmaker.app.quick_frames import QuickFrames, frame_side
 from chartmaker.app.shades import SURROUND
 from chartmaker.app.words import number, tr
-from chartmaker.pictures.turning import FRAMES, Dress
+from chartmaker.pictures.turning import Dress
 from chartmaker.pictures.viewpoint import Viewpoint
 
 if TYPE_CHECKING:
@@ -132,15 +132,16 @@ class HatView(QWidget):
     def _pixels(self) -> tuple[int, int]:
         """Width and height in pixels of the screen, within what a frame may have."""
         ratio = self.devicePixelRatioF()
-        width, height = (min(max(round(side * ratio), FRAMES[0]), FRAMES[1]) for side in (self.width(), self.height()))
-        return width, height
+        return frame_side(self.width() * ratio), frame_side(self.height() * ratio)
 
     def _ask(self) -> None:
         if self.isVisible():
-            self.maker.make(self._document.appraisal, self.dress)
+            look = (self.place, frame_side(self.width()), frame_side(self.height()))
+            self.maker.make(self._document.appraisal, self.dress, look)
 
     def _forget(self) -> None:
         self._shown = None
+        self._quick.rest()
         self._refresh()
 
     def _refresh(self) -> None:
@@ -150,9 +151,15 @@ class HatView(QWidget):
             self._still.start()
 
     def _ask_fine(self) -> None:
-        if self.isVisible() and self._grip is None and not self.maker.is_at_work:
+        if not self.isVisible() or self.maker.hat is None:
+            return
+        if self._quick.share < 1:  # all pixels at once first: a fine frame may take long on a busy machine
+            self._quick.rest()
+            self._shown = None
+            self.update()
+        if self._grip is None:
             self.maker.paint_finely((self.place, *self._pixels))
-        elif self.isVisible():
+        else:
             self._still.start()
 
     def _take_fine(self, look: object, pixels: Pixels) -> None:

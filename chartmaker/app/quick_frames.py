@@ -48,7 +48,7 @@ class QuickFrames:
             self._share = 1.0 if self._surface is None else self._afforded()
         self._surface = surface
         began = time.perf_counter()
-        pixels = hat.frame(place, _side(width * self._share), _side(height * self._share))
+        pixels = hat.frame(place, frame_side(width * self._share), frame_side(height * self._share))
         if is_anew:
             self._learn(time.perf_counter() - began)
         return pixels
@@ -63,5 +63,6 @@ class QuickFrames:
         self._seconds_whole = whole if not self._seconds_whole else 0.5 * (self._seconds_whole + whole)
 
 
-def _side(pixels: float) -> int:
+def frame_side(pixels: float) -> int:
+    """Round a side to pixels that a frame may have."""
     return min(max(round(pixels), FRAMES[0]), FRAMES[1])
