@@ -121,7 +121,9 @@ def usual_fold(design: Design, way: str) -> int:
 
 def depth_by_rule_cm(design: Design) -> float:
     """Give the depth that head and shape ask for where the design sets none."""
-    return design.hat.head_cm / 3 + 2
+    from chartmaker.knit.depth import depth_of
+
+    return depth_of(replace(design, hat=replace(design.hat, depth_cm=None))).wanted.wanted_cm
 
 
 def _with(owner: Any, path: tuple[str, ...], value: Any) -> Any:

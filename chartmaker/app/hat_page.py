@@ -56,7 +56,7 @@ class HatPage(PageFrame):
                 appraisal.cast_on_stitches,
                 len(appraisal.rounds),
                 told(appraisal.circumference_cm),
-                told(appraisal.height_cm),
+                told(appraisal.worn_height_cm),
                 told(design.hat.wanted_cm),
                 number(design.hat.wanted_cm / design.gauge.stitch_width_cm, 1),
             )

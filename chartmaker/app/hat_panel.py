@@ -65,6 +65,7 @@ class HatPanel(QWidget):
         self.plate.setVisible(is_tam)
         if not is_tam and self.plate.isChecked():
             self.plate.setChecked(False)
+        self.view.follow()
         self._tell()
 
     def _dress(self) -> None:

@@ -82,12 +82,15 @@ class HatView(QWidget):
         self.maker.ready.connect(self._forget)
         self.maker.painted.connect(self._take_fine)
         self.maker.failed.connect(self.failed)
-        document.appraised.connect(self._ask)
         self._tell()
 
     def sizeHint(self) -> QSize:
         """Ask for a square."""
         return QSize(420, 420)
+
+    def follow(self) -> None:
+        """Show the design as it stands."""
+        self._ask()
 
     def wear(self, dress: Dress) -> None:
         """Show it in another tint, or laid flat."""

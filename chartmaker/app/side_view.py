@@ -131,7 +131,12 @@ def side_words(units: Units) -> SideWords:
     """Give what the drawing says, in the language of the window."""
     return SideWords(
         length=units.length.told,
-        part={"brim": tr("brim {0}"), "body": tr("body {0}"), "crown": tr("crown {0}")},
+        part={
+            "brim": tr("brim {0}"),
+            "widening": tr("widening {0}"),
+            "body": tr("body {0}"),
+            "crown": tr("crown {0}"),
+        },
         fold={"up": tr("turned up"), "in": tr("hem inside"), "roll": tr("rolled")},
         around=tr("{0} round"),
         across=tr("{0} across"),

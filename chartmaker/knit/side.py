@@ -7,6 +7,7 @@ import math
 from dataclasses import dataclass
 from itertools import accumulate
 
+from chartmaker.knit.depth import depth_of
 from chartmaker.knit.layout import Fabric
 from chartmaker.knit.profile import Profile
 from chartmaker.model.design import Design
@@ -15,7 +16,6 @@ LAYER_CM = 0.3
 """How far a folded brim stands off the fabric that it lies on, as drawn: common practice, no source."""
 WIDER = 1.03
 """A hat is measured at its widest too where that is so much wider than the worn edge."""
-PARTS = ("brim", "body", "crown")
 
 Place = tuple[float, float]
 """Radius and height above the worn edge, in cm."""
@@ -23,7 +23,7 @@ Place = tuple[float, float]
 
 @dataclass(frozen=True, slots=True)
 class Part:
-    """Brim, body or crown: the stretch of the outline that it takes, and its depth along the fabric."""
+    """Brim, widening, body or crown: the stretch of the outline that it takes, and its depth along the fabric."""
 
     name: str
     first: int
@@ -105,7 +105,7 @@ def side(design: Design, fabric: Fabric, profile: Profile) -> Side:
         fold_way=way,
         strips=_strips(design, folded),
         edges=_edges(design, worn, folded),
-        parts=_parts(design, fabric, folded),
+        parts=_parts(design, len(worn) - 1),
         puckered=tuple(at + 1 - folded for at, puckers in enumerate(profile.puckers) if puckers and at >= folded),
     )
 
@@ -157,38 +157,10 @@ def _edges(design: Design, worn: tuple[Place, ...], folded: int) -> tuple[Edge, 
     return tuple(Edge(place, worn[place][0]) for place in sorted(places))
 
 
-def _parts(design: Design, fabric: Fabric, folded: int) -> tuple[Part, ...]:
-    """Part the rounds above the worn edge into brim, body and crown."""
-    top = fabric.rounds
-    crown = max(folded, _crown_begins(fabric))
-    brim = min(crown, max(folded, _brim_ends(design, folded)))
-    bounds = (folded, brim, crown, top)
-    height = design.gauge.round_height_cm
-    found = []
-    for name, first, last in zip(PARTS, bounds, bounds[1:], strict=False):
-        if last > first:
-            found.append(Part(name, first - folded, last - folded, (last - first) * height))
+def _parts(design: Design, last: int) -> tuple[Part, ...]:
+    """Lay the parts of the budget of depth along the outline, which ends at place `last`."""
+    found, at = [], 0
+    for part in depth_of(design).parts:
+        found.append(Part(part.name, min(at, last), min(at + part.rounds, last), part.cm))
+        at += part.rounds
     return tuple(found)
-
-
-def _brim_ends(design: Design, folded: int) -> int:
-    """Give the rounds of the first bands that are purled too, and at least what lies double."""
-    end = 0
-    for band in design.bands:
-        if "p" not in band.texture:
-            break
-        end += len(band.rounds)
-    way = design.hat.fold.way if design.hat.fold else ""
-    return max(end, folded if way == "roll" else 2 * folded)
-
-
-def _crown_begins(fabric: Fabric) -> int:
-    """Give the round, by index, after which stitches only become fewer; all rounds where they never do."""
-    counts = fabric.counts
-    last = len(counts) - 1
-    while last > 0 and counts[last - 1] >= counts[last]:
-        last -= 1
-    # From `last` on nothing grows any more; the body goes on while nothing shrinks either.
-    while last < len(counts) - 1 and counts[last + 1] == counts[last]:
-        last += 1
-    return last + 1

@@ -64,6 +64,18 @@ def test_a_folded_brim_shows_in_the_measured_drawing(page):
     assert page.stage.drawing.grab().toImage() != before
 
 
+def test_the_page_tells_the_height_of_the_hat_as_it_is_worn(page):
+    assert f"{40 / 3.2:.1f} cm high" in page.note.text()
+    choose(page.control("hat", "fold"), 1)
+    assert f"{20 / 3.2:.1f} cm high" in page.note.text()
+
+
+def test_the_depth_by_rule_is_that_of_the_craft_pages_two_rules(page):
+    # girth / 3 + 2 cm and 0.4 × girth, craft pages that differ (reference-facts.md); the middle is wanted.
+    middle = (56 / 3 + 2 + 0.4 * 56) / 2
+    assert page.control("hat", "depth_cm").placeholderText() == f"{middle:.1f} cm by rule"
+
+
 def test_a_depth_is_typed_and_emptied_again_each_in_one_step(window, page):
     depth = page.control("hat", "depth_cm")
     assert depth.text() == ""

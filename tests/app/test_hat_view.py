@@ -207,6 +207,7 @@ def test_a_tam_alone_lies_on_its_plate(window, panel, qtbot):
             assert view.dress.laid
             assert difference(before, seen(view)) > 1
     assert not view.dress.laid
+    assert "only a tam" not in panel.words.text()
 
 
 def test_closing_the_window_while_the_hat_is_being_made_leaves_nothing_running(open_on):

@@ -20,7 +20,7 @@ from tests.strategies import designs
 TUBE = chart("A | .\n" * 40, times=140, gauge=(28, 32))
 WORDS = SideWords(
     length=METRIC.length.told,
-    part={"brim": "brim {0}", "body": "body {0}", "crown": "crown {0}"},
+    part={name: f"{name} {{0}}" for name in ("brim", "widening", "body", "crown")},
     fold={"up": "turned up", "in": "hem inside", "roll": "rolled"},
 )
 
@@ -123,6 +123,7 @@ def test_the_measures_are_written_in_the_units_asked_for():
 def test_a_tam_has_the_plate_that_it_is_laid_on():
     wide = chart("A | ......\n" * 10, "A | ...... | +....+\n" + "A | ....\n" * 4, times=24)
     shape = side_of(replace(wide, bands=wide.bands[::-1], hat=Hat(shape="tam")))
+    assert [part.name for part in shape.parts] == ["widening", "body"]
     texts = [label.text for label in lay_out_side(shape, sheet(), WORDS, is_plate=True).labels]
     assert any(f"plate {METRIC.length.told(2 * shape.widest[0])}" in text for text in texts)
 
