@@ -5845,6 +5845,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>widening {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>widest {0} round</source>
         <translation type="unfinished"></translation>
     </message>
