@@ -1,10 +1,12 @@
 """What a knitter answers when she starts a hat, and what is answered for her until she says otherwise."""
 
+import math
 from contextlib import suppress
 from dataclasses import dataclass
 
 from chartmaker.knit.brims import Brim
 from chartmaker.knit.crown import FLAT, ROUND, Crown, steepest
+from chartmaker.knit.depth_rules import Plate, cap_depths, tam_depth
 from chartmaker.knit.profile import flat_disc_decreases
 from chartmaker.model.bounds import MOST_LETTERS, require_letter, require_one_of, require_short, require_within
 from chartmaker.model.gauge import Gauge, Swatch
@@ -120,12 +122,17 @@ def defaults_for(*, shape: str, head_cm: float, gauge: Gauge) -> Answers:
 
 
 def usual_depth_cm(shape: str, head_cm: float, gauge: Gauge) -> float:
-    """Give the depth of a hat that no other was asked for, to the millimetre."""
-    if shape != "stocking":
-        return round((head_cm / 3 + 2 + 0.4 * head_cm) / 2, 1)
-    stitches = head_cm * (1 + EASE_PERCENT / 100) / gauge.stitch_width_cm
-    straight_cm = STRAIGHT_SHARE * head_cm
-    return round(straight_cm + taper_rounds(stitches, TAPER_DECREASES) * gauge.round_height_cm, 1)
+    """Give about the depth of a hat that no other was asked for, to the millimetre; its counts say it exactly."""
+    around_cm = head_cm * (1 + EASE_PERCENT / 100)
+    if shape == "tam":
+        radius_cm = around_cm / (2 * math.pi)
+        rim_cm = radius_cm * (1 + WIDEN_PERCENT / 100)
+        plate = Plate(brim_cm=BRIM_SHARE["tam"] * head_cm, inner_radius_cm=radius_cm, radius_cm=rim_cm)
+        return round(tam_depth(head_cm, plate).lowest_cm, 1)
+    if shape == "stocking":
+        taper_cm = taper_rounds(around_cm / gauge.stitch_width_cm, TAPER_DECREASES) * gauge.round_height_cm
+        return round(STRAIGHT_SHARE * head_cm + taper_cm, 1)
+    return round(sum(cap_depths(head_cm)) / 2, 1)
 
 
 def likely_crown(profile: str, gauge: Gauge) -> Crown:
@@ -162,7 +169,9 @@ def sources_for(shape: str) -> tuple[Sourced, ...]:
 
 DEPTH_SOURCES = {
     "cap": "Midway between a third of the girth and 2 cm, and 0.4 of it: craft pages, which differ",
-    "tam": "Midway between a third of the girth and 2 cm, and 0.4 of it: craft pages, which differ",
+    "tam": (
+        "Brim, underside and top of a plate as wide as the rim: geometry; at least a third of the girth: craft pages"
+    ),
     "stocking": "A quarter of the girth straight, then as long as its taper takes: common practice, no source",
 }
 CROWN_SOURCE = (

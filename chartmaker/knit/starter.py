@@ -4,12 +4,15 @@ The body is divided into bands that motifs can be stamped into; what the depth l
 body's. Everything is an ordinary band that can be edited by hand afterwards.
 """
 
-from dataclasses import dataclass
+import math
+from dataclasses import dataclass, replace
 
-from chartmaker.knit.answers import Answers, usual_depth_cm
+from chartmaker.knit.answers import STRAIGHT_SHARE, Answers, usual_depth_cm
 from chartmaker.knit.body_plan import FEWEST_BODY_ROUNDS, REST, body_plan
 from chartmaker.knit.brims import KnittedBrim, knitted_brim
 from chartmaker.knit.crown import crown_bands
+from chartmaker.knit.depth import depth_of
+from chartmaker.knit.depth_rules import Plate, tam_depth
 from chartmaker.knit.fit_help import changing_band
 from chartmaker.knit.layout import lay_out
 from chartmaker.knit.profile import profile
@@ -51,13 +54,12 @@ def started(answers: Answers, palette: Palette | None = None, *, palette_file: s
     """
     counts = counts_for(answers)
     parts = _parts(answers, counts)
-    rounds = _body_rounds(answers, parts)
-    body = _body(answers, counts, rounds=rounds)
+    body = _body(answers, counts, rounds=_body_rounds(answers, counts, parts))
     colourway = _colourway(answers, palette)
     design = Design(
         title=answers.title,
         palette_file=palette_file,
-        hat=_hat(answers, parts, body_rounds=rounds),
+        hat=_hat(answers, parts),
         gauge=answers.gauge,
         metres_per_100g=answers.metres_per_100g,
         swatches=answers.swatches,
@@ -67,7 +69,7 @@ def started(answers: Answers, palette: Palette | None = None, *, palette_file: s
         palette=_copies(palette, colourway),
     )
     _refuse_pucker(design, answers)
-    return design
+    return _saying_depth(design, answers)
 
 
 def counts_for(answers: Answers) -> StartingCounts:
@@ -119,15 +121,16 @@ def _taper(answers: Answers, stitches: int) -> tuple[Band, ...]:
     return before + taper_bands(stitches - spare, gauge=answers.gauge, letter=answers.ground, lines=lines)
 
 
-def _body_rounds(answers: Answers, parts: _Parts) -> int:
+def _body_rounds(answers: Answers, counts: StartingCounts, parts: _Parts) -> int:
     """Give what the depth leaves for the body; the usual depth gives way where brim and crown take too much of it.
 
     Raises ValueError, with a sentence, where another leaves nothing, or the hat has too many rounds.
     """
     height = answers.gauge.round_height_cm
-    rounds = round(answers.depth_cm / height) - parts.worn_rounds
-    if rounds < ROOM_ROUNDS and _is_usual(answers.depth_cm, answers):
-        rounds = ROOM_ROUNDS
+    if _is_usual(answers):
+        rounds = max(ROOM_ROUNDS, round(_usual_cm(answers, counts, parts) / height) - parts.worn_rounds)
+    else:
+        rounds = round(answers.depth_cm / height) - parts.worn_rounds
     if rounds < FEWEST_BODY_ROUNDS:
         needed = (parts.worn_rounds + FEWEST_BODY_ROUNDS) * height
         raise ValueError(
@@ -137,8 +140,25 @@ def _body_rounds(answers: Answers, parts: _Parts) -> int:
         )
     all_rounds = rounds + parts.worn_rounds + (parts.brim.fold.rounds if parts.brim.fold else 0)
     if all_rounds > MOST_ROUNDS:
-        raise ValueError(f"a depth of {answers.depth_cm:g} cm takes {all_rounds} rounds, more than {MOST_ROUNDS}")
+        raise ValueError(f"a depth of {all_rounds * height:.0f} cm takes {all_rounds} rounds, more than {MOST_ROUNDS}")
     return rounds
+
+
+def _usual_cm(answers: Answers, counts: StartingCounts, parts: _Parts) -> float:
+    """Give the depth of a hat that no other was asked for: a tam's by its plate, a stocking cap's by its taper."""
+    gauge = answers.gauge
+    if answers.shape == "stocking":
+        return STRAIGHT_SHARE * answers.head_cm + sum(len(band.rounds) for band in parts.top) * gauge.round_height_cm
+    if answers.shape == "tam":
+        brim, rim = (count * gauge.stitch_width_cm / (2 * math.pi) for count in (counts.brim, counts.body))
+        brim_cm = parts.brim.worn_rounds * gauge.round_height_cm
+        return tam_depth(answers.head_cm, Plate(brim_cm=brim_cm, inner_radius_cm=brim, radius_cm=rim)).lowest_cm
+    return answers.depth_cm
+
+
+def _is_usual(answers: Answers) -> bool:
+    """Whether no other depth was asked for."""
+    return answers.depth_cm == usual_depth_cm(answers.shape, answers.head_cm, answers.gauge)
 
 
 def _refuse_pucker(design: Design, answers: Answers) -> None:
@@ -163,7 +183,7 @@ def _body(answers: Answers, counts: StartingCounts, *, rounds: int) -> tuple[Ban
     )
 
 
-def _hat(answers: Answers, parts: _Parts, *, body_rounds: int) -> Hat:
+def _hat(answers: Answers, parts: _Parts) -> Hat:
     return Hat(
         shape=answers.shape,
         head_cm=answers.head_cm,
@@ -172,20 +192,16 @@ def _hat(answers: Answers, parts: _Parts, *, body_rounds: int) -> Hat:
         finish=Finish(answers.ground),
         trims=answers.trims,
         fold=parts.brim.fold,
-        depth_cm=_depth_cm(answers, parts.worn_rounds + body_rounds),
+        depth_cm=None if _is_usual(answers) else answers.depth_cm,
     )
 
 
-def _depth_cm(answers: Answers, rounds: int) -> float | None:
-    """Say how deep the hat is; not where that is the usual depth, which follows the head when that is changed."""
-    if not _is_usual(answers.depth_cm, answers):
-        return answers.depth_cm
-    depth_cm = rounds * answers.gauge.round_height_cm
-    return None if abs(depth_cm - answers.depth_cm) <= answers.gauge.round_height_cm else round(depth_cm, 1)
-
-
-def _is_usual(depth_cm: float, answers: Answers) -> bool:
-    return depth_cm == usual_depth_cm(answers.shape, answers.head_cm, answers.gauge)
+def _saying_depth(design: Design, answers: Answers) -> Design:
+    """Let a hat say its depth, where that is the usual one and is not what its head and shape ask for."""
+    depth = depth_of(design)
+    if not _is_usual(answers) or not depth.off_cm:
+        return design
+    return replace(design, hat=replace(design.hat, depth_cm=round(depth.cm, 1)))
 
 
 def _colourway(answers: Answers, palette: Palette | None) -> Colourway | None:
