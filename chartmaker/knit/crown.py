@@ -178,7 +178,7 @@ def with_crown(
     last = body[-1].rounds[-1]
     bands = crown_bands(
         crown,
-        stitches=body[-1].stitches(len(body[-1].rounds) - 1),
+        stitches=stitches_below_crown(design),
         gauge=design.gauge,
         letters=letters or last.letters[0],
         name=old[-1].name if old else "crown",
@@ -188,6 +188,12 @@ def with_crown(
         top = carried([band for band in old if not prepares(band)], bands[-1])
         bands = (*bands[:-1], _in_letters(top, letters) if letters else top)
     return with_bands(design, (*body, *bands), "Shape the crown")
+
+
+def stitches_below_crown(design: Design) -> int:
+    """Give the count that a design's crown begins on, or would; ValueError where it has nothing below it."""
+    last = body_and_crown(design)[0][-1]
+    return last.stitches(len(last.rounds) - 1)
 
 
 def body_and_crown(design: Design) -> tuple[tuple[Band, ...], tuple[Band, ...]]:
@@ -233,8 +239,12 @@ def _ways(crown: Crown, stitches: int) -> list[int]:
         raise ValueError(f"a crown begins with {MOST_DRAWN + 1} to {MOST_STITCHES} stitches, not {stitches}")
     counts = [width * crown.sections for width in widths(stitches // crown.sections, crown.decrease)]
     ends = [count for count in counts if FEWEST_DRAWN <= count <= MOST_DRAWN]
-    aim = FEWEST_DRAWN if crown.profile == POINTED else USUAL_DRAWN
-    end = min(ends, key=lambda count: (abs(count - aim), count))
+    if crown.profile == POINTED:
+        end = min(ends)
+    else:
+        # A lone last decrease would draw the top out into a nipple; it stands only where it must.
+        whole = [count for count in ends if (stitches - count) % crown.a_round_takes == 0]
+        end = min(whole or ends, key=lambda count: (abs(count - USUAL_DRAWN), count))
     return counts[1 : counts.index(end) + 1]
 
 

@@ -321,6 +321,15 @@ def test_an_even_section_leaves_its_odd_decrease_to_a_last_k2tog() -> None:
         assert band.rounds[-1].shaping == bytes([Shaping.K2TOG])
 
 
+def test_a_round_top_ends_without_a_lone_decrease_where_few_enough_are_left() -> None:
+    """Craft pages: 6 to 15 stitches are drawn up."""
+    ends = {
+        (stitches, sections): crown_counts(Crown(sections=sections), stitches=stitches, gauge=Gauge())[-1]
+        for stitches, sections in ((140, 7), (144, 6), (150, 6), (144, 8), (140, 5))
+    }
+    assert ends == {(140, 7): 14, (144, 6): 12, (150, 6): 6, (144, 8): 8, (140, 5): 10}
+
+
 def test_a_crown_of_too_few_stitches_is_refused() -> None:
     with pytest.raises(ValueError, match=f"begins with {MOST_DRAWN + 1} to 600 stitches"):
         crown_counts(Crown(sections=6), stitches=12, gauge=Gauge())
