@@ -189,6 +189,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Decreases</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Delete</source>
         <translation type="unfinished"></translation>
     </message>
@@ -293,6 +297,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Keep what is drawn on the crown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Keys</source>
         <translation type="unfinished"></translation>
     </message>
@@ -381,6 +389,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Profile</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Quit</source>
         <translation type="unfinished"></translation>
     </message>
@@ -430,6 +442,10 @@
     </message>
     <message>
         <source>&amp;Save palette</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Sections</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1158,6 +1174,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Day of dyeing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Decreases of the crown</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2313,6 +2333,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Outline of the crown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>PDF</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2425,6 +2449,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Profile of the crown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Profile, sections and decreases of the top; what is drawn there stays in the middle of its section.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Put in a round that changes the count</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2525,6 +2557,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Rounds of a pointed crown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rounds of the crown, the first at the bottom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Rounds of the pattern</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2605,6 +2645,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Sections of the crown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>See its front, side, back, or top</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2678,6 +2722,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Shading of the rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shape the &amp;crown…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3461,6 +3509,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>a centred double in the middle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a crown begins with {0} to {1} stitches, not {2}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3589,6 +3641,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>a single one at the left edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a spectrum from {0} to {1} nm does not span 430 to 650 nm</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3690,6 +3746,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>as the lot {0} was measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as usual</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4109,6 +4169,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>flat, a wheel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>float</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4402,6 +4466,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>leads on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leaning pairs at the edges</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4941,6 +5009,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>pointed, a cone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>pompom</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5085,6 +5157,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>round 1 eats no stitch of what lies below</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5130,6 +5206,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>round {0}, {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>round, a hemisphere</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5190,6 +5270,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>shape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shaping</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6238,6 +6322,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} of {1} stitches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} of {1}, after a round that takes {2} away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} repeats every {1} stitches, which does not divide {2}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6251,6 +6343,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} rounds but {1} of letters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} rounds, {1} along the fabric; {2} stitches are drawn up at the top.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -9,7 +9,7 @@ from chartmaker.app.lots_actions import LOTS_ACTIONS
 from chartmaker.app.motif_actions import MOTIF_ACTIONS
 from chartmaker.app.pattern_actions import PATTERN_ACTIONS
 from chartmaker.app.shading_actions import SHADING_ACTIONS
-from chartmaker.app.structure_actions import BAND_ACTIONS, ROUND_ACTIONS, SIGN_ACTIONS
+from chartmaker.app.structure_actions import BAND_ACTIONS, CROWN_ACTIONS, ROUND_ACTIONS, SIGN_ACTIONS
 from chartmaker.app.views import VIEWS, View
 
 
@@ -85,6 +85,7 @@ ACTIONS: tuple[Action, ...] = (
     *SIGN_ACTIONS,
     *ROUND_ACTIONS,
     *BAND_ACTIONS,
+    *CROWN_ACTIONS,
     *MOTIF_ACTIONS,
     *PATTERN_ACTIONS,
     *LOTS_ACTIONS,

@@ -127,6 +127,20 @@ BAND_ACTIONS: tuple[Action, ...] = (
 )
 """Of the band at the cursor."""
 
+CROWN_ACTIONS: tuple[Action, ...] = (
+    Action(
+        "bands.crown",
+        "Bands",
+        "Shape the &crown…",
+        ("Ctrl+Shift+K",),
+        lambda window: window.chart.structure.shape_crown(window.units.units, window),
+        lambda window: window.page in {"chart", "hat"} and window.has_chart,
+        begins_group=True,
+        tip="Profile, sections and decreases of the top; what is drawn there stays in the middle of its section.",
+    ),
+)
+"""Of the bands at the top, wherever the cursor is."""
+
 ON_A_ROUND: tuple[tuple[str, ...], ...] = (
     ("rounds.insert_above", "rounds.insert_below", "rounds.duplicate", "rounds.delete", "rounds.up", "rounds.down"),
     ("bands.add_above", "bands.add_below", "bands.split", "bands.join", "bands.delete"),

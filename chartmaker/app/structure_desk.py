@@ -10,7 +10,10 @@ from chartmaker.model import band_edits, repeat_edits, round_edits
 if TYPE_CHECKING:
     from collections.abc import Callable
 
+    from PySide6.QtWidgets import QWidget
+
     from chartmaker.app.chart_canvas import ChartCanvas
+    from chartmaker.knit.units import Units
     from chartmaker.model.design import Design
     from chartmaker.model.edits import Edit
     from chartmaker.model.repeat_edits import Side
@@ -106,6 +109,20 @@ class StructureDesk:
     def set_texture(self, texture: str) -> None:
         """Work the band in knit and purl."""
         self._do(lambda design: band_edits.set_texture(design, band=self.band, texture=texture))
+
+    def shape_crown(self, units: Units, parent: QWidget) -> None:
+        """Open the dialog that shapes the crown anew; lengths are told in these units."""
+        from chartmaker.app.crown_dialog import CrownDialog
+        from chartmaker.knit.crown import stitches_below_crown
+
+        self._canvas.drop()
+        design = self._document.design
+        try:
+            stitches_below_crown(design)
+        except ValueError as refusal:
+            self._canvas.refused.emit(str(refusal))
+        else:
+            CrownDialog(design, units, self._document.do, parent).open()
 
     # --- repeats
 
