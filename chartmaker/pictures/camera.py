@@ -49,6 +49,11 @@ class Camera:
         """Give the same view with each pixel cut into `times` × `times`."""
         return Camera(self.width_px * times, self.height_px * times, self.px_per_cm * times, self.middle_cm, self.tilt)
 
+    def coarser(self, times: int) -> "Camera":
+        """Give the same view in pixels `times` as large, which may reach over its right and lower edges."""
+        width, height = math.ceil(self.width_px / times), math.ceil(self.height_px / times)
+        return Camera(width, height, self.px_per_cm / times, self.middle_cm, self.tilt)
+
 
 def camera(
     radius_cm: NDArray[np.float64],

@@ -48,13 +48,17 @@ class FabricTiles:
         """Take rounds set flush (`flush_cells`), their counts, and the linear light of each code, shape (256, 3)."""
         self.stitch_cm = stitch_cm
         rows = len(counts)
-        keys = _keys(cells, counts)
+        above = _above(cells, counts)
+        keys = _keys(cells, above)
         kinds, slots = np.unique(keys, return_inverse=True)
         self.slots: NDArray[np.int32] = slots.reshape(-1).astype(np.int32)
         self.rows, self.columns = rows, cells.letters.shape[1]
         even = unevenness(cells.letters.shape) if relief.is_knitted else np.ones(cells.letters.shape, dtype=np.float32)
         self.evenness: Numbers = np.tile(even.reshape(-1), 2)
-        tiles = _tiles(kinds, linear, relief)
+        tiles, is_above = _tiles(kinds, linear, relief)
+        cell = above.reshape(-1).astype(np.int32)
+        self.above: NDArray[np.int32] = np.concatenate([cell, cell + np.int32(cells.letters.size)])
+        """Where in `evenness` the stitch above each one stands, whose legs reach into its tile."""
         self.wide_levels = int(math.log2(tiles.shape[2])) + 1
         self.tall_levels = int(math.log2(tiles.shape[1])) + 1
         self.relief = relief
@@ -64,6 +68,8 @@ class FabricTiles:
         self._starts = np.concatenate([[0], np.cumsum(sizes)[:-1]]).astype(np.int32)
         self.light: Numbers = np.concatenate([level.reshape(-1, 3) for level in levels])
         """Linear light of every value of every tile."""
+        self.is_above: NDArray[np.bool_] = is_above.reshape(-1)
+        """Whether the yarn of the stitch above lies on top; of the values of whole tiles, which come first."""
 
     def cell_rows(self, row: NDArray[np.int32], is_wrong: NDArray[np.bool_]) -> NDArray[np.int32]:
         """Give where the stitches of rounds begin in `slots` and `evenness`, on either face."""
@@ -115,24 +121,33 @@ def flush_cells(design: Design, fabric: Fabric) -> FlatCells:
     return FlatCells(letters, purl)
 
 
-def _keys(cells: FlatCells, counts: NDArray[np.intp]) -> NDArray[np.int32]:
-    """Give a number to what each cell looks like, on the right face and on the wrong one: (2, rounds, columns)."""
+def _above(cells: FlatCells, counts: NDArray[np.intp]) -> NDArray[np.intp]:
+    """Give the flat place of the stitch above each cell, of the cell itself where there is none: (rounds, columns)."""
     rows, columns = cells.letters.shape
     next_row = np.minimum(np.arange(rows) + 1, rows - 1)
     share = (np.arange(columns) + 0.5)[None, :] / counts[:, None]
-    above_column = np.minimum((share * counts[next_row][:, None]).astype(np.intp), columns - 1)
-    above = cells.letters[next_row[:, None], above_column]
-    above = np.where(above == NO_STITCH, cells.letters, above).astype(np.int32)
-    codes = above * 256 + cells.letters
+    column = np.minimum((share * counts[next_row][:, None]).astype(np.intp), columns - 1)
+    place = next_row[:, None] * columns + column
+    itself = np.arange(rows * columns).reshape(rows, columns)
+    return np.where(cells.letters.reshape(-1)[place] == NO_STITCH, itself, place)
+
+
+def _keys(cells: FlatCells, above: NDArray[np.intp]) -> NDArray[np.int32]:
+    """Give a number to what each cell looks like, on the right face and on the wrong one: (2, rounds, columns)."""
+    codes = cells.letters.reshape(-1)[above].astype(np.int32) * 256 + cells.letters
     purl = cells.purl.astype(np.int32)
     return np.stack([purl * 65536 + codes, (1 - purl) * 65536 + codes])
 
 
-def _tiles(kinds: NDArray[np.int32], linear: Numbers, relief: Relief) -> Numbers:
-    """Draw a tile for each kind of cell, shape (kinds, height, width, 3), lines from the bottom up."""
+def _tiles(kinds: NDArray[np.int32], linear: Numbers, relief: Relief) -> tuple[Numbers, NDArray[np.bool_]]:
+    """Draw a tile for each kind of cell, lines from the bottom up.
+
+    Returns:
+        Its linear light, (kinds, height, width, 3), and where the stitch above lies on top, (kinds, height, width).
+    """
     purl, above, code = kinds // 65536, kinds // 256 % 256, kinds % 256
     if not relief.is_knitted:
-        return np.asarray(linear[code][:, None, None, :], dtype=np.float32)
+        return linear[code][:, None, None, :].astype(np.float32), np.zeros((len(kinds), 1, 1), dtype=np.bool_)
     size = relief.width * PIECES
     drawn = [make(relief.height_per_width, size) for make in (knit_tile, purl_tile)]
     tall = relief.height * PIECES
@@ -141,7 +156,8 @@ def _tiles(kinds: NDArray[np.int32], linear: Numbers, relief: Relief) -> Numbers
     is_above = np.stack([tile.is_above[lines] for tile in drawn])[purl]
     yarn = np.where(is_above[..., None], linear[above][:, None, None], linear[code][:, None, None])
     seen = yarn * shown_light(light, yarn)[..., None]
-    return _averaged(seen.astype(np.float32), PIECES, PIECES)
+    middle = slice(PIECES // 2, None, PIECES)
+    return _averaged(seen.astype(np.float32), PIECES, PIECES), is_above[:, middle, middle]
 
 
 def _halved(tiles: Numbers, up: int, across: int) -> Numbers:

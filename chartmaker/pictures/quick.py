@@ -7,11 +7,14 @@ from numpy.typing import NDArray
 
 from chartmaker.pictures.camera import Camera
 from chartmaker.pictures.fabric_tiles import FabricTiles
+from chartmaker.pictures.lamp import shadow
 from chartmaker.pictures.shades import SURROUND, decoded, encoded
 from chartmaker.pictures.shot import Shot
 
 GAMMA, OFFSET = 1 / 2.4, 0.055
 """Of sRGB's curve above its foot (IEC 61966-2-1): light times k is code plus offset times k to the power of gamma."""
+CELL_PX = 3
+"""Pixels, each way, that have one shadow."""
 STEPS = 4096
 """Levels of light of the table that codes it."""
 
@@ -76,11 +79,14 @@ def coded(light: Numbers) -> NDArray[np.uint8]:
     return table
 
 
-def ground(view: Camera, kept: Numbers) -> NDArray[np.uint8]:
-    """Give the surround with a shadow on it, shape (height × width, 3)."""
+def ground(view: Camera, radius_cm: float) -> NDArray[np.uint8]:
+    """Give the surround with the shadow of a foot on it, shape (height × width, 3), worked out in coarse cells."""
     surround = decoded(np.array([SURROUND], dtype=np.uint8))[0]
-    grey = np.where(kept == 1, np.uint8(SURROUND), coded(kept * surround)).reshape(-1)
-    return np.repeat(grey[:, None], 3, axis=1).reshape(view.height_px * view.width_px, 3)
+    coarse = view.coarser(CELL_PX)
+    cells = coded(shadow(coarse, radius_cm, slice(0, coarse.height_px)) * surround)
+    rows = np.arange(view.height_px) // CELL_PX
+    columns = np.repeat(np.arange(view.width_px) // CELL_PX, 3)
+    return cells[:, columns][rows].reshape(view.height_px * view.width_px, 3)
 
 
 _TABLE = encoded(np.linspace(0, 1, STEPS, dtype=np.float32))

@@ -5,7 +5,7 @@ the hat's curve; where a piece of them passes the middle of a pixel, the pixel m
 """
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -13,7 +13,7 @@ from numpy.typing import NDArray
 from chartmaker.pictures.camera import Camera
 from chartmaker.pictures.curve import Curve
 
-STEP_PX = 0.9
+STEP_PX = 1.4
 """Length of a piece of the curve."""
 STEEP = 0.2
 """Sine of the tilt from which depth is better told by the pixel's height than by its column."""
@@ -78,12 +78,17 @@ class _Found:
     shows_right: NDArray[np.bool_]
 
 
-def seen_map(curve: Curve, view: Camera) -> SeenMap:
-    """Find what each pixel of a whole picture shows; both halves are alike but for the side."""
+def seen_halves(curve: Curve, view: Camera) -> tuple[SeenMap, SeenMap]:
+    """Find what each pixel of a whole picture shows: in its right half, and in its left one, which is alike."""
     first = view.width_px // 2
-    columns = np.arange(first, view.width_px, dtype=np.float32) + np.float32(0.5 - view.width_px / 2)
-    half = _seen_in_columns(curve, view, columns)
-    return _mirrored(half, view.width_px)
+    columns = slice(first, min(view.width_px, first + math.ceil(curve.reach_cm * view.px_per_cm) + 1))
+    half = seen_in_columns(curve, view, columns)
+    row, column = np.divmod(half.places, np.int32(columns.stop - columns.start))
+    line = row * np.int32(view.width_px)
+    right = line + column + np.int32(first)
+    left = line + np.int32(view.width_px - 1 - first) - column
+    # The middle column of an odd width is seen twice, and painted twice alike.
+    return replace(half, places=right), replace(half, places=left, angle=-half.angle)
 
 
 def seen_in_columns(curve: Curve, view: Camera, columns: slice) -> SeenMap:
@@ -94,7 +99,10 @@ def seen_in_columns(curve: Curve, view: Camera, columns: slice) -> SeenMap:
 
 def _seen_in_columns(curve: Curve, view: Camera, across: Numbers) -> SeenMap:
     pieces = _Pieces.of(curve, view.px_per_cm)
-    found = [_crossings(pieces, view, np.abs(across), side) for side in (1.0, -1.0)]
+    square = (pieces.radius**2)[:, None] - (across**2)[None, :]
+    hit = square > 0
+    crossing = _Crossing(pieces, view, across, np.sqrt(np.maximum(square, 0)), hit[1:] | hit[:-1])
+    found = [crossing.found(side) for side in (1.0, -1.0)]
     near = np.full(view.height_px * len(across), -np.inf, dtype=np.float32)
     for one in found:
         np.maximum.at(near, one.place, one.near)
@@ -111,8 +119,7 @@ def _seen_in_columns(curve: Curve, view: Camera, across: Numbers) -> SeenMap:
     )
 
     def along(values: Numbers) -> Numbers:
-        low = values[piece]
-        return np.asarray(low + part * (values[piece + 1] - low), dtype=np.float32)
+        return _between(values, piece, part)
 
     x = across[place % len(across)]
     px = np.float32(view.px_per_cm)
@@ -129,67 +136,51 @@ def _seen_in_columns(curve: Curve, view: Camera, across: Numbers) -> SeenMap:
     )
 
 
-def _crossings(pieces: _Pieces, view: Camera, across: Numbers, side: float) -> _Found:
-    """Find where the front (side 1) or back (-1) line of each column passes the middles of pixels."""
-    cosine, sine = np.float32(math.cos(view.tilt)), np.float32(math.sin(view.tilt))
-    middle = np.float32(view.height_px / 2 + view.middle_cm * view.px_per_cm - 0.5)
-    lift = middle - pieces.height * cosine
-    square = (pieces.radius**2)[:, None] - (across**2)[None, :]
-    depth = np.sqrt(np.maximum(square, 0))
-    down = depth * (sine * np.float32(side))
-    down += lift[:, None]
-    row = np.ceil(down).astype(np.int32)
-    np.clip(row, 0, view.height_px, out=row)
-    crossed = row[1:] != row[:-1]
-    hit = square > 0
-    crossed &= hit[1:] | hit[:-1]
-    piece, column = np.nonzero(crossed)
-    begin, end = row[piece, column], row[piece + 1, column]
-    count = np.abs(end - begin)
-    from_down, to_down = down[piece, column], down[piece + 1, column]
-    first = np.minimum(begin, end)
-    if len(count) and count.max() > 1:
-        again = np.repeat(np.arange(len(count)), count)
-        nth = np.arange(len(again)) - np.repeat(np.cumsum(count) - count, count)
-        piece, column, from_down, to_down = piece[again], column[again], from_down[again], to_down[again]
-        first = first[again] + nth
-    part = np.clip((first.astype(np.float32) - from_down) / (to_down - from_down), 0, 1)
-    low = pieces.height[piece]
-    height = low + part * (pieces.height[piece + 1] - low)
-    if abs(sine) > STEEP:
-        towards = (first.astype(np.float32) - middle + height * cosine) / sine
-    else:
-        wide = pieces.radius[piece]
-        wide = wide + part * (pieces.radius[piece + 1] - wide)
-        towards = np.sqrt(np.maximum(wide**2 - across[column] ** 2, 0)) * np.float32(side)
-    place = first.astype(np.intp) * len(across) + column
-    # The right side lies to the right of the way along the curve, which is mirrored behind the axis.
-    shows_right = (to_down < from_down) == (side > 0)
-    return _Found(place, piece, part, towards, towards * cosine + height * sine, shows_right)
+@dataclass(frozen=True, slots=True, eq=False)
+class _Crossing:
+    """The lines in which columns of pixels cut the hat, before they are followed."""
+
+    pieces: _Pieces
+    view: Camera
+    across: Numbers
+    """Of each column from the axis, in pixels."""
+    depth: Numbers
+    """How far in front of the axis the points of the curve stand in each column: (points, columns)."""
+    is_there: NDArray[np.bool_]
+    """Which pieces of the curve a column meets at all: (pieces, columns)."""
+
+    def found(self, side: float) -> _Found:
+        """Find where the front (side 1) or back (-1) line of each column passes the middles of pixels."""
+        pieces, view = self.pieces, self.view
+        cosine, sine = np.float32(math.cos(view.tilt)), np.float32(math.sin(view.tilt))
+        middle = np.float32(view.height_px / 2 + view.middle_cm * view.px_per_cm - 0.5)
+        down = self.depth * (sine * np.float32(side))
+        down += (middle - pieces.height * cosine)[:, None]
+        row = np.ceil(down).astype(np.int32)
+        np.clip(row, 0, view.height_px, out=row)
+        piece, column = np.nonzero((row[1:] != row[:-1]) & self.is_there)
+        begin, end = row[piece, column], row[piece + 1, column]
+        count, first = np.abs(end - begin), np.minimum(begin, end)
+        from_down, to_down = down[piece, column], down[piece + 1, column]
+        if len(count) and count.max() > 1:
+            again = np.repeat(np.arange(len(count)), count)
+            nth = np.arange(len(again)) - np.repeat(np.cumsum(count) - count, count)
+            piece, column, from_down, to_down = piece[again], column[again], from_down[again], to_down[again]
+            first = (first[again] + nth).astype(np.int32)
+        at = first.astype(np.float32)
+        part = np.clip((at - from_down) / (to_down - from_down), 0, 1)
+        height = _between(pieces.height, piece, part)
+        if abs(sine) > STEEP:
+            towards = (at - middle + height * cosine) / sine
+        else:
+            wide = _between(pieces.radius, piece, part)
+            towards = np.sqrt(np.maximum(wide**2 - self.across[column] ** 2, 0)) * np.float32(side)
+        place = first.astype(np.intp) * len(self.across) + column
+        # The right side lies to the right of the way along the curve, which is mirrored behind the axis.
+        shows_right = (to_down < from_down) == (side > 0)
+        return _Found(place, piece, part, towards, towards * cosine + height * sine, shows_right)
 
 
-def _mirrored(half: SeenMap, width: int) -> SeenMap:
-    """Set the left half beside the right one, row by row."""
-    first, wide = width // 2, width - width // 2
-    row, column = np.divmod(half.places, wide)
-    right = row * width + column + first
-    left = row * width + (width - 1 - first - column)
-    kept = np.flatnonzero(left != right)
-    filled = np.full(int(row.max(initial=0) + 1) * width, -1, dtype=np.int32)
-    filled[left[kept]] = kept
-    filled[right] = np.arange(len(right), dtype=np.int32)
-    places = np.flatnonzero(filled >= 0)
-    pick = filled[places]
-    is_left = places % width < width / 2 - 0.5
-    angle = half.angle[pick]
-    return SeenMap(
-        places=places.astype(np.int32),
-        row=half.row[pick],
-        angle=np.where(is_left, -angle, angle),
-        outwards=half.outwards[pick],
-        upwards=half.upwards[pick],
-        shows_right=half.shows_right[pick],
-        light=half.light[pick],
-        height=half.height[pick],
-        nearness=half.nearness[pick],
-    )
+def _between(values: Numbers, piece: NDArray[np.intp], part: Numbers) -> Numbers:
+    low = values[piece]
+    return np.asarray(low + part * (values[piece + 1] - low), dtype=np.float32)

@@ -1,7 +1,7 @@
 """A map of what pixels show, made ready for any turn: which round's stitches each takes, and from what size of tile."""
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -13,6 +13,8 @@ from chartmaker.pictures.seen_map import SeenMap
 Numbers = NDArray[np.float32]
 EDGE_ON = 0.03
 """Cosine below which a surface counts as turned no farther from the eye."""
+LARGE = 32
+"""Values across a tile from which it shows whose yarn has which brightness."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -30,6 +32,10 @@ class Shot:
     texels: Texels
     light: Numbers
 
+    def mirrored(self, seen: SeenMap, light: Numbers) -> "Shot":
+        """Give the other half of a picture, whose map is alike but for its places, angles and light."""
+        return replace(self, places=seen.places, share=_share(seen), light=light)
+
     def values(self, turn: float, tiles: FabricTiles) -> tuple[NDArray[np.int32], Numbers]:
         """Give where each pixel's colour stands among the tiles' values, and its light, turned by a part of a turn."""
         around = self.share + np.float32(turn)
@@ -45,6 +51,10 @@ class Shot:
         values += self.texels.start
         # Stitches run leftwards, tiles from the left.
         values += (self.texels.across - around).astype(np.int32).clip(0, self.texels.across.astype(np.int32) - 1)
+        if tiles.relief.width >= LARGE:
+            # Values past the whole tiles are of halved ones, too small for it to show whose yarn it is.
+            is_above = tiles.is_above.take(values, mode="clip") & (values < len(tiles.is_above))
+            stitch = np.where(is_above, tiles.above.take(stitch), stitch)
         light = tiles.evenness.take(stitch)
         light *= self.light
         return values, light
@@ -62,12 +72,16 @@ def shot_of(seen: SeenMap, view: Camera, tiles: FabricTiles, counts: NDArray[np.
     )
     return Shot(
         places=seen.places,
-        share=np.float32(0.5) - seen.angle * np.float32(0.5 / math.pi),
+        share=_share(seen),
         count=counts.astype(np.float32)[row],
         cells=tiles.cell_rows(row, ~seen.shows_right),
         texels=texels,
         light=light,
     )
+
+
+def _share(seen: SeenMap) -> Numbers:
+    return np.asarray(np.float32(0.5) - seen.angle * np.float32(0.5 / math.pi), dtype=np.float32)
 
 
 def _covered(seen: SeenMap, view: Camera) -> tuple[Numbers, Numbers]:

@@ -2,7 +2,7 @@
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Protocol
 
 import numpy as np
@@ -82,6 +82,13 @@ class _Discs:
     light: Lengths
     radius_cm: float
 
+    def outside(self, curve: Curve) -> "_Discs":
+        """Leave out the spots that sink into the hat, where only its inside could show them."""
+        order = np.argsort(curve.height_cm, kind="stable")
+        height, radius = curve.height_cm[order], np.maximum.accumulate(curve.radius_cm[order][::-1])[::-1]
+        kept = np.hypot(self.x, self.y) >= np.interp(self.z - self.radius_cm, height, radius, right=0.0)
+        return replace(self, x=self.x[kept], y=self.y[kept], z=self.z[kept], light=self.light[kept])
+
 
 def trim_room(trims: tuple[Trim, ...]) -> tuple[float, float]:
     """Give the radius and the height, in cm, that trims need above the top of the hat."""
@@ -105,7 +112,7 @@ class SewnTrims:
     def paint(self, target: Target, view: Camera, *, turn: float) -> None:
         """Paint each, turned by a part of a whole turn."""
         for discs in self._discs(_Pose(view, turn)):
-            _paint_discs(target, view, discs)
+            _paint_discs(target, view, discs.outside(self._curve))
 
     def _discs(self, pose: _Pose) -> Iterator[_Discs]:
         random = np.random.default_rng(SEED)

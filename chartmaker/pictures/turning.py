@@ -22,7 +22,7 @@ from chartmaker.pictures.frame import require_width
 from chartmaker.pictures.hat_colours import HatColours, hat_colours
 from chartmaker.pictures.lamp import lit, shadow
 from chartmaker.pictures.quick import CodedPicture, QuickTiles, ground
-from chartmaker.pictures.seen_map import SeenMap, seen_in_columns, seen_map
+from chartmaker.pictures.seen_map import SeenMap, seen_halves, seen_in_columns
 from chartmaker.pictures.shades import encoded
 from chartmaker.pictures.shot import Shot, shot_of
 from chartmaker.pictures.trims import SewnTrims, trim_room
@@ -65,10 +65,11 @@ class _Kept:
     """What one frame leaves for the next, as long as only the turn changes."""
 
     view: Camera
-    shot: Shot
+    halves: tuple[Shot, Shot]
     tiles: QuickTiles
     ground: Pixels
-    seen: SeenMap
+    nearness: NDArray[np.float32]
+    """Of every pixel, where trims need it."""
 
 
 class TurningHat:
@@ -114,20 +115,24 @@ class TurningHat:
         if kept is None or kept.view != view:
             kept = self._kept = self._made_ready(view)
         pixels = kept.ground.copy()
-        kept.tiles.paint(pixels, kept.shot, turn=turn)
+        for half in kept.halves:
+            kept.tiles.paint(pixels, half, turn=turn)
         if self._trims:
-            nearness = np.full(len(pixels), -np.inf, dtype=np.float32)
-            nearness[kept.seen.places] = kept.seen.nearness
-            self._trims.paint(CodedPicture(pixels, nearness, view.width_px), view, turn=turn)
+            self._trims.paint(CodedPicture(pixels, kept.nearness.copy(), view.width_px), view, turn=turn)
         return pixels.reshape(view.height_px, view.width_px, 3)
 
     def _made_ready(self, view: Camera) -> _Kept:
         tiles = self._tiles_for(view)
         if tiles.relief not in self._quick:
             self._quick[tiles.relief] = QuickTiles(tiles)
-        seen = seen_map(self.curve, view)
-        kept = shadow(view, self._foot_cm, slice(0, view.height_px))
-        return _Kept(view, self._shot(seen, view, tiles), self._quick[tiles.relief], ground(view, kept), seen)
+        right, left = seen_halves(self.curve, view)
+        shot = self._shot(right, view, tiles)
+        halves = shot, shot.mirrored(left, lit(left, view, self.curve))
+        nearness = np.full(view.width_px * view.height_px if self._trims else 0, -np.inf, dtype=np.float32)
+        if self._trims:
+            for half in (right, left):
+                nearness[half.places] = half.nearness
+        return _Kept(view, halves, self._quick[tiles.relief], ground(view, self._foot_cm), nearness)
 
     def _shot(self, seen: SeenMap, view: Camera, tiles: FabricTiles) -> Shot:
         return shot_of(seen, view, tiles, self._counts, light=lit(seen, view, self.curve))

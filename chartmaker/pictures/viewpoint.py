@@ -3,11 +3,18 @@
 import math
 from dataclasses import dataclass
 
-from chartmaker.pictures.camera import MARGIN, TILT_DEGREES, Camera
+import numpy as np
+
+from chartmaker.pictures.camera import TILT_DEGREES, Camera
 from chartmaker.pictures.curve import Curve
 
 NEAREST, FARTHEST = 8.0, 0.1
 """How far the zoom goes."""
+FARTHEST_CM = 1000.0
+FRAME_MARGIN = 0.05
+"""Surround on each side of a frame, as a share of it."""
+GROWTH = 1.6
+"""How much larger than from everywhere a hat is drawn at the most, seen from where it is short."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -19,7 +26,9 @@ class Viewpoint:
     tilt_degrees: float = TILT_DEGREES
     """From -90, below, over 0, the side, to 90, above."""
     zoom: float = 1.0
-    """1 shows the whole hat from any side."""
+    """1 shows the whole hat."""
+    lift_cm: float = 0.0
+    """How far above the hat's middle the middle of a frame lies, as the frame shows it."""
 
     def __post_init__(self) -> None:
         if not abs(self.turn_degrees) < 1e9:
@@ -28,6 +37,9 @@ class Viewpoint:
             raise ValueError(f"a tilt of {self.tilt_degrees:g}° is outside -90 to 90")
         if not FARTHEST <= self.zoom <= NEAREST:
             raise ValueError(f"a zoom of {self.zoom:g} is outside {FARTHEST:g} to {NEAREST:g}")
+
+        if not abs(self.lift_cm) <= FARTHEST_CM:
+            raise ValueError(f"a lift of {self.lift_cm:g} cm is beyond {FARTHEST_CM:g}")
 
     @property
     def turn(self) -> float:
@@ -47,12 +59,19 @@ VIEWPOINTS = {
 def turning_camera(
     curve: Curve, room: tuple[float, float], seen_from: Viewpoint, *, width_px: int, height_px: int
 ) -> Camera:
-    """Fit the hat into a picture so that it keeps its size while it is turned and tilted; `room` is of its trims."""
-    top = curve.top_cm + room[1]
-    middle = (curve.foot_cm + top) / 2
-    ends = [math.hypot(room[0], top - middle), *map(math.hypot, curve.radius_cm, curve.height_cm - middle)]
-    reach = max(curve.reach_cm, room[0])
-    shown = 1 - 2 * MARGIN
-    px_per_cm = shown * min(width_px / (2 * reach), height_px / (2 * max(ends))) * seen_from.zoom
+    """Fit the hat into a picture; `room` is of its trims.
+
+    Turned it keeps its size. Tilted it grows where that shows more, up to `GROWTH` of the size at which it fits from
+    everywhere, and moves so that it stays in the middle.
+    """
     tilt = math.radians(seen_from.tilt_degrees)
-    return Camera(width_px, height_px, px_per_cm, middle * math.cos(tilt), tilt)
+    top = curve.top_cm + room[1]
+    rims = np.concatenate([curve.height_cm, [top]])
+    reach = np.concatenate([curve.radius_cm, [room[0]]])
+    lift, spread = rims * math.cos(tilt), reach * abs(math.sin(tilt))
+    highest, lowest = float((lift + spread).max()), float((lift - spread).min())
+    widest = 2 * float(reach.max())
+    farthest = 2 * float(np.hypot(reach, rims - (curve.foot_cm + top) / 2).max())
+    now, always = (min(width_px / widest, height_px / tall) for tall in (highest - lowest, farthest))
+    px_per_cm = (1 - 2 * FRAME_MARGIN) * min(now, GROWTH * always) * seen_from.zoom
+    return Camera(width_px, height_px, px_per_cm, (highest + lowest) / 2 + seen_from.lift_cm, tilt)
