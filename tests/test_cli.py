@@ -17,7 +17,7 @@ from chartmaker.files.design_writing import save_design
 from chartmaker.files.palette_writing import save_palette
 from chartmaker.model.design import Design
 from chartmaker.model.palette import Palette
-from chartmaker.pictures import picture
+from chartmaker.pictures import picture, tints, viewpoint
 from chartmaker.sheets import job, paper
 from tests.builders import chart, lot
 
@@ -268,3 +268,39 @@ def test_the_command_line_names_what_sheets_and_pictures_have() -> None:
     assert set(commands.HEAVY_LINES.values()) == set(job.HEAVY_LINES)
     assert tuple(paper.PAPERS) == commands.PAPERS
     assert set(commands.VIEWS) == set(picture.VIEWS)
+    assert commands.TINTS == tints.TINTS
+    assert set(commands.SIDES) == set(viewpoint.VIEWPOINTS)
+
+
+@pytest.mark.parametrize(
+    "asked",
+    [
+        ["--turn", "90"],
+        ["--from", "above"],
+        ["--tilt", "-40", "--flat"],
+        ["--tint", "value"],
+        ["--tint", "protan", "--severity", "0.5"],
+    ],
+)
+def test_the_hat_is_seen_as_asked(asked: list[str], good: Path, tmp_path: Path) -> None:
+    usual, other = tmp_path / "usual.png", tmp_path / "other.png"
+    common = ["picture", str(good), "--view", "hat", "--width", "120", "-o"]
+    assert main([*common, str(usual)]) == 0
+    assert main([*common, str(other), *asked]) == 0
+    assert usual.read_bytes() != other.read_bytes()
+
+
+def test_tightness_is_told_in_words_beside_its_picture(
+    good: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    out = tmp_path / "a.png"
+    assert main(["picture", str(good), "--view", "hat", "--tint", "tightness", "--width", "120", "-o", str(out)]) == 0
+    assert "the head in round" in capsys.readouterr().out
+
+
+@pytest.mark.parametrize("asked", [["--turn", "5"], ["--laid", "--view", "hat"], ["--tilt", "91", "--view", "hat"]])
+def test_a_sight_that_there_is_not_is_told_in_a_sentence(
+    asked: list[str], good: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main(["picture", str(good), "-o", str(tmp_path / "a.png"), *asked]) == 2
+    assert "program itself" not in capsys.readouterr().err

@@ -17,6 +17,7 @@ from tests.benchmarks import (
     bench_photo,
     bench_shades,
     bench_sheets,
+    bench_turning,
     bench_views,
     bench_window,
 )
@@ -35,6 +36,7 @@ BENCHMARKS = (
     bench_views,
     bench_photo,
     bench_shades,
+    bench_turning,
 )
 
 
