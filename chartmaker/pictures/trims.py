@@ -187,8 +187,8 @@ def _discs(places: Places, light: Places, yarn: Lengths, *, radius_cm: float) ->
 def _paint_discs(canvas: Target, view: Camera, discs: _Discs) -> None:
     """Paint spots as small domes, so that where two meet the nearer one shows."""
     reach = max(0.5, discs.radius_cm * view.px_per_cm)
-    points = math.ceil(reach / canvas.disc_px)
-    side = np.arange(-points, points + 1, dtype=np.float32) * np.float32(canvas.disc_px)
+    beside = math.ceil(reach / canvas.disc_px)
+    side = np.arange(-beside, beside + 1, dtype=np.float32) * np.float32(canvas.disc_px)
     right, down = (part.reshape(-1) for part in np.meshgrid(side, side))
     within = right**2 + down**2 <= reach**2
     right, down = right[within], down[within]
