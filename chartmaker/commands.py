@@ -31,8 +31,8 @@ DONE, STOPPED = 0, 1
 VIEWS = ("shade", "value", "knit", "hat")
 SIDES = ("side", "back", "above", "below")
 TINTS = ("shade", "value", "lamplight", "led", "tube", "protan", "deutan", "tritan", "tightness")
-SHEETS = ("cover", "key", "chart", "chart-bw", "chart-large", "rounds", "yarn", "contrast", "baths")
-USUAL_SHEETS = ("cover", "key", "chart", "rounds", "yarn", "contrast", "baths")
+SHEETS = ("cover", "key", "chart", "chart-bw", "chart-large", "rounds", "yarn", "contrast", "baths", "shopping")
+USUAL_SHEETS = ("cover", "key", "chart", "rounds", "yarn", "contrast", "baths", "shopping")
 PAPERS = ("a4", "letter", "a5")
 HEAVY_LINES = {"5": 5, "10": 10, "none": 0}
 

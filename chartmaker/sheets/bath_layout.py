@@ -1,38 +1,41 @@
-"""The bath sheet: a card for each bath to run, to be ticked off at the pot, and the cautions that go with it."""
+"""The bath sheet: a stove card for each bath, then times and room for what really happened, then the cautions."""
 
 from collections.abc import Iterator
 
 from chartmaker.appraisal import Appraisal
-from chartmaker.dye.plan import BathPlan, Load, Portion
-from chartmaker.model.palette import Bath
-from chartmaker.sheets.boxes import Lines, Marks, Style, text_at
+from chartmaker.dye.dye_plan import BathCard, DyePlan
+from chartmaker.dye.plan import Load
+from chartmaker.dye.spoons import WEIGH_INSTEAD
+from chartmaker.dye.timetable import Step
+from chartmaker.planning import plan_for
+from chartmaker.sheets.bath_card import card_pages, dyestuff_name
+from chartmaker.sheets.boxes import Body, Bookmark, Box, Lines, Marks, Style, text_at
 from chartmaker.sheets.cautions import DEFERS, cautions_for
-from chartmaker.sheets.flow import SMALL, Block, bulleted, heading, line_height, paragraph, space
-from chartmaker.sheets.ink import ACCENT, BLACK, QUIET
-from chartmaker.sheets.marks import GRADE_MARKS, TICK_BOX
+from chartmaker.sheets.flow import BODY, SMALL, Block, bulleted, flowed, heading, kept, line_height, paragraph, space
+from chartmaker.sheets.ink import ACCENT, BLACK
+from chartmaker.sheets.marks import GRADE_MARKS, TICK_BOX, WARNING
 from chartmaker.sheets.numbers import one_place
+from chartmaker.sheets.paper import Frame
+from chartmaker.sheets.tables import CLOSE_PAD_MM, Cell, Column, Drawn, scaled, table
 
-CARD = Style(11.0)
-"""Larger than the other sheets: it is read at arm's length, through steam."""
-CARD_TITLE = Style(15.0, bold=True)
-POT_PER_LIQUOR = 1.5
-"""Volume of a pot to that of its liquor, so that fibre moves and nothing boils over: common practice, no source."""
-MOST_NOTE_LINES = 12
-WEIGHTS = (
-    "The fibre is what the hat is short of, the reserve included; add what scouring, winding and a sample for your "
-    "records will take."
-)
+PLAIN = Style(11.0)
 
 
-def bath_blocks(appraisal: Appraisal, *, width: float) -> list[Block]:
-    """Lay out the bath sheet: the cards, then what no bath can be planned for, then the cautions."""
-    blocks: list[Block] = []
-    if not appraisal.baths:
-        blocks += _no_baths(appraisal, width)
-    for plan in appraisal.baths:
-        blocks += _card(appraisal, plan, width)
-    blocks += _without_recipe(appraisal, width)
-    return [*blocks, *_cautions(appraisal, width)]
+def bath_pages(appraisal: Appraisal, *, frame: Frame) -> list[Body]:
+    """Lay out the bath sheet: each card begins a page, and fills it."""
+    plan = plan_for([appraisal])
+    pages: list[Body] = []
+    for card in plan.cards:
+        mark = Bookmark(f"{dyestuff_name(card.plan.bath)}, bath {card.plan.bath.id}", level=1)
+        made = card_pages(card, plan, frame=frame)
+        pages += [Body(made[0], (mark,)), *(Body(boxes) for boxes in made[1:])]
+    rest = [
+        *([] if plan.cards else _no_baths(appraisal, frame.width)),
+        *(block for card in plan.cards for block in _days(card, frame.width)),
+        *_without_recipe(appraisal, plan, frame.width),
+        *_cautions(plan, frame.width),
+    ]
+    return [*pages, *(Body(boxes) for boxes in flowed(rest, frame))]
 
 
 def _no_baths(appraisal: Appraisal, width: float) -> Iterator[Block]:
@@ -44,87 +47,46 @@ def _no_baths(appraisal: Appraisal, width: float) -> Iterator[Block]:
         told = (
             f"No bath can be planned for letters without a lot: {', '.join(without)}. Give them lots and print again."
         )
-        yield from paragraph(told, width=width, style=CARD)
+        yield from paragraph(told, width=width, style=PLAIN)
         return
     yield from paragraph(
         "Nothing is short: there is enough of every lot on hand, the reserve included. Set the yarn of this hat aside "
         "together, and keep a tied sample of each lot with this sheet.",
         width=width,
-        style=CARD,
+        style=PLAIN,
     )
 
 
-def _card(appraisal: Appraisal, plan: BathPlan, width: float) -> Iterator[Block]:
-    bath = plan.bath
-    height = line_height(CARD_TITLE)
-    title = text_at(0, height + 1.0, f"{_dyestuff(bath)}", CARD_TITLE, most=0.66 * width)
-    name = text_at(width, height + 1.0, f"bath {bath.id}", Style(10.0, ink=QUIET), align="right", most=0.3 * width)
-    rule = Lines(((0, height + 3.2, width, height + 3.2),), 0.5, ACCENT)
-    yield Block(height + 5.2, (title, name, rule), keeps_next=True)
-    for step in _steps(appraisal, plan):
-        yield from _ticked(step, width)
-    if bath.notes.strip():
-        yield from paragraph(f"Notes: {bath.notes}", width=width, style=CARD, most_lines=MOST_NOTE_LINES)
-    for load in plan.loads:
+def _days(card: BathCard, width: float) -> Iterator[Block]:
+    """Give the times of one bath, what is good to know of it, and room to write down what the pot really did."""
+    yield heading(f"{dyestuff_name(card.plan.bath)}: times and record", width=width)
+    columns = scaled((Column("", 8), Column("from hour", 20, "right"), Column("", 150, most_lines=4)), width)
+    yield from table(columns, [_step(step) for step in card.timetable], pad=CLOSE_PAD_MM)
+    yield space(1.5)
+    for text in _good_to_know(card):
+        yield from paragraph(text, width=width, style=SMALL)
+    for load in card.plan.loads:
         yield _to_fill_in(load, width)
-    yield from paragraph(WEIGHTS, width=width, style=SMALL)
-    yield space(5.0)
+    yield space(3.0)
 
 
-def _dyestuff(bath: Bath) -> str:
-    parts = [bath.dyestuff, bath.part, f"({bath.state})"]
-    return " ".join(part for part in parts if part.strip())
+def _step(step: Step) -> list[Cell]:
+    tick = Drawn(3.6, (Marks(TICK_BOX, ((1.6, 2.1),), 3.0, BLACK),))
+    return [tick, f"{step.starts_h:.1f}", f"{step.text} ({step.source})"]
 
 
-def _steps(appraisal: Appraisal, plan: BathPlan) -> Iterator[str]:
-    bath = plan.bath
-    for load in plan.loads:
-        yield f"Weigh fibre, dry, for load {load.load}: {one_place(load.fibre_g)} g, {_purpose(appraisal, load)}"
-    yield f"Wet out all {one_place(plan.fibre_g)} g until no air is left in it"
-    if plan.mordants:
-        yield f"Mordant all loads together: {_portions(plan.mordants)}"
-    yield f"Dyestuff, {_dyestuff(bath)}: {one_place(plan.dyestuff_g)} g"
+def _good_to_know(card: BathCard) -> Iterator[str]:
+    habits = card.plan.loads[0].habits
     yield (
-        f"Water: {one_place(plan.water_l)} l; a pot of at least {one_place(POT_PER_LIQUOR * plan.water_l)} l takes it"
+        f"Fibre is weighed dry: what is short, {habits.scouring_loss_percent:g} % that scouring and "
+        f"{habits.handling_loss_percent:g} % that handling cost, and a sample of {habits.sample_g:g} g a load."
     )
-    if plan.assists:
-        yield f"Into the liquor: {_portions(plan.assists)}"
-    if _run(bath):
-        yield _run(bath)
-    for load in plan.loads[1:]:
-        yield f"Lift the fibre out, and put load {load.load} ({one_place(load.fibre_g)} g) into the same liquor"
-    yield "Let it cool, rinse, dry in the shade; tie a label with bath and load to every skein"
-
-
-def _portions(portions: tuple[Portion, ...]) -> str:
-    return ", ".join(f"{portion.name} {one_place(portion.grams)} g" for portion in portions)
-
-
-def _purpose(appraisal: Appraisal, load: Load) -> str:
-    lot = appraisal.design.palette.lot(load.lot)
-    name = lot.name if lot else (load.lot or "no lot of this load is known")
-    if load.short_g > 0:
-        return f"for {name} (short by {one_place(load.short_g)} g)"
-    return f"goes to stock: {name}; it leads to the next load"
-
-
-def _run(bath: Bath) -> str:
-    parts = []
-    if bath.hottest_c is not None:
-        parts.append(f"no hotter than {bath.hottest_c:g} °C")
-    if bath.minutes is not None:
-        parts.append(f"{bath.minutes:g} minutes")
-    if bath.ph_start is not None:
-        parts.append(f"pH {bath.ph_start:g} at the start")
-    if bath.ph_end is not None:
-        parts.append(f"pH {bath.ph_end:g} at the end")
-    return f"Each load: {', '.join(parts)}" if parts else ""
-
-
-def _ticked(text: str, width: float) -> list[Block]:
-    middle = 0.76 * line_height(CARD) - 1.3
-    bullet = [Marks(TICK_BOX, ((1.9, middle),), 3.4, BLACK)]
-    return [*bulleted(text, width=width, bullet=bullet, style=CARD, indent=7.0), space(1.6)]
+    yield f"{card.supply.text[:1].upper()}{card.supply.text[1:]}."
+    yield f"Pot: {card.pot.text}."
+    spoons = [f"{each.name}: {each.spoons.text}" for each in card.weighed if each.spoons]
+    if spoons:
+        yield f"{'; '.join(spoons)}. {WEIGH_INSTEAD}"
+    yield from card.notes
 
 
 def _to_fill_in(load: Load, width: float) -> Block:
@@ -137,12 +99,11 @@ def _to_fill_in(load: Load, width: float) -> Block:
     return Block(y + 5.0, (*boxes, lines))
 
 
-def _without_recipe(appraisal: Appraisal, width: float) -> Iterator[Block]:
-    planned = {load.lot for plan in appraisal.baths for load in plan.loads if load.short_g > 0}
+def _without_recipe(appraisal: Appraisal, plan: DyePlan, width: float) -> Iterator[Block]:
+    """Name what is short and no bath gives: letters without a lot, and lots without a bath."""
+    lots = {need.lot for need in plan.without_bath}
     missing = [
-        item
-        for item in appraisal.letters
-        if item.requirement.short_g > 0 and (item.lot is None or not _is_planned(appraisal, item.lot.id, planned))
+        item for item in appraisal.letters if item.requirement.short_g > 0 and (item.lot is None or item.lot.id in lots)
     ]
     if not missing:
         return
@@ -152,23 +113,20 @@ def _without_recipe(appraisal: Appraisal, width: float) -> Iterator[Block]:
         text = (
             f"{item.letter}, {name}: short by {one_place(item.requirement.short_g)} g; no bath is known that gives it."
         )
-        yield from paragraph(text, width=width, style=CARD)
+        yield from paragraph(text, width=width, style=PLAIN)
 
 
-def _is_planned(appraisal: Appraisal, lot_id: str, planned: set[str]) -> bool:
-    """Tell whether a lot, or another of the same bath and load, is dyed by some load that is planned."""
-    palette = appraisal.design.palette
-    lot = palette.lot(lot_id)
-    sources = {found.source for found in map(palette.lot, planned) if found}
-    return lot_id in planned or (lot is not None and lot.source is not None and lot.source in sources)
-
-
-def _cautions(appraisal: Appraisal, width: float) -> Iterator[Block]:
+def _cautions(plan: DyePlan, width: float) -> Iterator[Block]:
     yield heading("With care", width=width)
-    yield from paragraph(DEFERS, width=width)
+    yield from kept(_deferring(width))
     yield space(1.5)
-    names = tuple(portion.name for plan in appraisal.baths for portion in (*plan.mordants, *plan.assists))
+    names = tuple(weighed.name for card in plan.cards for weighed in card.weighed)
     for caution in cautions_for(names):
         bullet = [Marks(GRADE_MARKS["clear"], ((1.6, 2.5),), 1.6, ACCENT)]
-        yield from bulleted(caution.text, width=width, bullet=bullet, indent=5.5)
+        yield from kept(bulleted(caution.text, width=width, bullet=bullet, indent=5.5))
         yield space(0.8)
+
+
+def _deferring(width: float) -> list[Block]:
+    sign: list[Box] = [Marks(WARNING, ((2.0, 0.5 * line_height(BODY)),), 4.0, BLACK)]
+    return bulleted(DEFERS, width=width, bullet=sign, style=Style(BODY.size_pt, bold=True))

@@ -17,10 +17,11 @@ SHEET_TITLES = {
     "yarn": "Yarn",
     "contrast": "Contrast",
     "baths": "Baths",
+    "shopping": "Shopping list",
 }
 """The sheets by the word of the command line, in their usual order, with what is printed on them."""
 SHEETS = tuple(SHEET_TITLES)
-USUAL_SHEETS = ("cover", "key", "chart", "rounds", "yarn", "contrast", "baths")
+USUAL_SHEETS = ("cover", "key", "chart", "rounds", "yarn", "contrast", "baths", "shopping")
 """Printed where nothing else is asked for."""
 HEAVY_LINES = (5, 10, 0)
 """Heavier lines every five and ten, every ten, or none."""

@@ -156,6 +156,16 @@ ARROW_DOWN = Mark(
 """Joins between the pieces of a chart."""
 CATCH = Mark("catch", (Solid(((-0.5, 0.5), (-0.5, -0.5), (0.5, 0.0))),))
 """At a cell's left edge: the strand that rests is caught behind this stitch. Our own sign."""
+WARNING = Mark(
+    "warning",
+    (
+        Stroke(((-0.46, -0.4), (0.46, -0.4), (0, 0.42)), is_closed=True),
+        _line((0, 0.14), (0, -0.1)),
+        Disc((0, -0.26), 0.06),
+    ),
+    0.09,
+)
+"""Beside a caution: a triangle with an exclamation mark, as warning signs have it (ISO 7010)."""
 OUT_OF_GAMUT = Mark("out of gamut", (Ring(_MIDDLE, 0.36), _line((0, 0.3), (0, -0.1)), Disc((0, -0.25), 0.07)), 0.09)
 """A shade that neither paper nor screen can show."""
 

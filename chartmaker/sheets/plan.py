@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from chartmaker.appraisal import Appraisal
-from chartmaker.sheets.bath_layout import bath_blocks
+from chartmaker.sheets.bath_layout import bath_pages
 from chartmaker.sheets.boxes import Body, Bookmark, Box, Page
 from chartmaker.sheets.chart_layout import Manner, chart_pages, plan_chart
 from chartmaker.sheets.chart_plan import LARGE, USUAL
@@ -18,6 +18,7 @@ from chartmaker.sheets.key_layout import key_blocks
 from chartmaker.sheets.legend import look_of
 from chartmaker.sheets.paper import Frame
 from chartmaker.sheets.rounds_layout import rounds_pages
+from chartmaker.sheets.shopping_layout import shopping_blocks
 from chartmaker.sheets.whole_layout import whole_hat
 from chartmaker.sheets.yarn_layout import yarn_blocks
 
@@ -110,6 +111,7 @@ _MAKERS: dict[str, Callable[[Sought], list[Body]]] = {
     "rounds": _rounds,
     "yarn": _flowed(lambda appraisal, frame: yarn_blocks(appraisal, width=frame.width)),
     "contrast": _flowed(lambda appraisal, frame: contrast_blocks(appraisal, width=frame.width)),
-    "baths": _flowed(lambda appraisal, frame: bath_blocks(appraisal, width=frame.width)),
+    "baths": lambda sought: bath_pages(sought.appraisal, frame=sought.frame),
+    "shopping": _flowed(lambda appraisal, frame: shopping_blocks(appraisal, width=frame.width)),
 }
 """What makes each sheet's pages."""

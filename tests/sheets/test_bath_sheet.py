@@ -1,8 +1,15 @@
+import math
+
 import pytest
 
 from chartmaker.appraisal import appraise
 from chartmaker.model.palette import Assist, Bath, Mordant
+from chartmaker.planning import plan_for
+from chartmaker.sheets.bath_card import lines_of
+from chartmaker.sheets.boxes import Text
 from chartmaker.sheets.cautions import DEFERS, GENERAL, PARTICULAR, cautions_for
+from chartmaker.sheets.job import PrintJob
+from chartmaker.sheets.plan import plan_pages
 from tests.builders import chart, lot
 from tests.sheets.recorder import record
 
@@ -28,7 +35,47 @@ def test_an_exhaust_leads_through_the_loads_before_it():
     text = told(short_of())
     assert "load 1" in text
     assert "goes to stock" in text
-    assert "put load 2" in text
+    assert "load 2" in text
+
+
+def test_a_stove_card_is_one_page_and_its_figures_are_read_from_two_metres():
+    # Snellen: normal sight reads letters of five minutes of arc; figures are 0.67 em high in the house face.
+    appraisal = short_of(
+        mordants=(Mordant("alum", 12.0), Mordant("cream of tartar", 6.0)), assists=(Assist("washing soda", 2.0),),
+        hottest_c=80, minutes=60, ph_start=8.5,
+    )  # fmt: skip
+    (card,) = plan_for([appraisal]).cards
+    for paper in ("a4", "letter"):
+        for is_landscape in (False, True):
+            first = record(appraisal, sheets=("baths",), paper=paper, is_landscape=is_landscape).pages[0]
+            texts = {box.text: box for box in first if isinstance(box, Text)}
+            for line in lines_of(card, plan_for([appraisal])):
+                size_pt = texts[line.figure].style.size_pt
+                assert size_pt >= 24
+                assert math.degrees(math.atan(0.67 * size_pt * 25.4 / 72 / 2000)) * 60 > 5
+            assert "Labels, safety data sheets and the rules of the place come first." in " ".join(texts)
+
+
+def test_cautions_stand_where_the_hand_meets_the_hazard():
+    appraisal = short_of(mordants=(Mordant("alum", 12.0),), assists=(Assist("washing soda", 2.0),))
+    (card,) = plan_for([appraisal]).cards
+    lines = {line.name: line.cautions for line in lines_of(card, plan_for([appraisal]))}
+    assert lines["alum"] == ("Eye damage (H318): eye shield.",)
+    assert lines["washing soda"] == ("Burns eyes and skin: into the water, never water onto it.",)
+    assert lines["water"] == ()
+
+
+def test_every_bath_has_its_card_and_its_bookmark():
+    baths = [Bath(id=name, dyestuff=name, ratio=1.0) for name in ("weld", "madder", "walnut")]
+    lots = {
+        letter: lot(f"{bath.id}-1", (30 * place + 20, 0, 0), bath=bath.id)
+        for place, (letter, bath) in enumerate(zip("ABC", baths, strict=True))
+    }
+    pages = plan_pages(
+        appraise(chart("A B | x.\nA C | .x", times=72, lots=lots, baths=baths)), PrintJob(sheets=["baths"])
+    )
+    marks = [mark for page in pages for mark in page.bookmarks]
+    assert [mark.title for mark in marks if mark.level] == [f"{bath.id} (dry), bath {bath.id}" for bath in baths]
 
 
 def test_what_no_bath_gives_is_named():

@@ -7,6 +7,7 @@ from pypdf.generic import DictionaryObject
 
 from chartmaker.appraisal import appraise
 from chartmaker.model.palette import Bath, Mordant
+from chartmaker.planning import plan_for
 from chartmaker.sheets.job import PrintJob
 from chartmaker.sheets.paper import PAPERS
 from chartmaker.sheets.print_sheets import print_sheets
@@ -131,7 +132,16 @@ def test_the_file_says_what_it_is_and_leads_to_each_sheet():
     assert not reader.metadata.author
     assert reader.trailer["/Root"]["/Lang"] == "en"
     sheets = [entry for entry in reader.outline if not isinstance(entry, list)]
-    assert [entry.title for entry in sheets] == ["Cover", "Key", "Chart", "Rounds", "Yarn", "Contrast", "Baths"]
+    assert [entry.title for entry in sheets] == [
+        "Cover",
+        "Key",
+        "Chart",
+        "Rounds",
+        "Yarn",
+        "Contrast",
+        "Baths",
+        "Shopping list",
+    ]
     for entry in sheets:
         page = reader.pages[reader.get_destination_page_number(entry)].extract_text()
         assert entry.title in page
@@ -166,14 +176,30 @@ def test_contrast_figures_read_back_from_the_file():
 
 def test_bath_figures_read_back_from_the_file():
     appraisal = hat()
-    (plan,) = appraisal.baths
+    (card,) = plan_for([appraisal]).cards
+    plan = card.plan
     words = " ".join(text_of(print_sheets(appraisal, PrintJob(sheets=("baths",)))).split())
-    assert f"load 1: {plan.loads[0].fibre_g:.1f} g, for Madder, first bath" in words
-    assert f"madder root (dry): {plan.dyestuff_g:.1f} g" in words
+    assert f"{plan.loads[0].fibre_g:.1f} g fibre" in words
+    assert f"for Madder, first bath, short by {plan.loads[0].short_g:.1f} g" in words
+    assert f"{plan.dyestuff_g:.1f} g dry madder root" in words
     for portion in plan.mordants:
-        assert f"{portion.name} {portion.grams:.1f} g" in words
-    assert f"Water: {plan.water_l:.1f} l" in words
-    assert "no hotter than 72 °C, 60 minutes, pH 6.8 at the start" in words
+        assert f"{portion.grams:.1f} g {portion.name}" in words
+    assert f"{plan.water_l:.1f} l water" in words
+    assert "72 °C at the hottest 60 min in the bath pH 6.8 at the start" in words
+    for step in card.timetable:
+        assert f"{step.starts_h:.1f} {step.text}" in words
+
+
+def test_the_shopping_list_reads_back_from_the_file():
+    appraisal = hat()
+    words = " ".join(text_of(print_sheets(appraisal, PrintJob(sheets=("shopping",)))).split())
+    items = plan_for([appraisal]).shopping
+    assert {item.kind for item in items} >= {"yarn", "dyestuff", "mordant"}
+    for item in items:
+        at_hand = "–" if item.at_hand_g is None else f"{item.at_hand_g:.1f}"
+        assert f"{item.missing_g:.1f}" in words
+        assert f"{item.needed_g:.1f} {at_hand}" in words
+        assert item.name in words
 
 
 def test_progress_is_told_page_by_page():

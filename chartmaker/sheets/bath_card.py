@@ -1,0 +1,228 @@
+"""The stove card: one bath on one page, its figures to be read from two metres, with hardly a word more."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from chartmaker.dye.cautions import GENERAL, cautions_of
+from chartmaker.dye.dye_plan import BathCard, DyePlan, Weighed
+from chartmaker.dye.plan import Load
+from chartmaker.model.palette import Bath
+from chartmaker.sheets.boxes import Box, Lines, Marks, Style, moved, text_at
+from chartmaker.sheets.flow import Block, flowed_into, kept, space
+from chartmaker.sheets.ink import ACCENT, BLACK, QUIET
+from chartmaker.sheets.lines import MM_PER_PT, width_mm, wrapped
+from chartmaker.sheets.marks import TICK_BOX, WARNING
+from chartmaker.sheets.numbers import one_place
+from chartmaker.sheets.paper import Frame
+
+FIGURE_PT, NAME_PT, DETAIL_PT = 24.0, 18.0, 11.5
+"""At least; a card with little on it is set larger. 24 pt is an x-height of 4.3 mm: at two metres seven minutes of arc,
+where the finest letters that normal sight reads take five (Snellen)."""
+WIDE_SHARE, GUTTER_MM = 1.2, 9.0
+"""Pages wider than this share of their height have two columns."""
+SCALES = (1.5, 1.4, 1.3, 1.2, 1.1, 1.0)
+MOST_NAME_LINES, MOST_DETAIL_LINES, MOST_NOTE_LINES = 2, 3, 6
+TICK_EM = 0.62
+"""Side of the box to tick, in sizes of the figures."""
+ROW_GAP_EM = 0.28
+POT_PER_LIQUOR = 1.5
+"""Volume of a pot to that of its liquor, so that fibre moves and nothing boils over: common practice, no source."""
+LABELS_FIRST = "Labels, safety data sheets and the rules of the place come first."
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Line:
+    """One thing to do at the pot."""
+
+    figure: str
+    name: str
+    details: tuple[str, ...] = ()
+    cautions: tuple[str, ...] = ()
+    is_ticked: bool = True
+
+
+def card_pages(card: BathCard, plan: DyePlan, *, frame: Frame) -> list[tuple[Box, ...]]:
+    """Lay out a card as large as one page takes it, or at its least size over more; a wide page has two columns."""
+    pages: list[tuple[Box, ...]] = []
+    for scale in SCALES:
+        pages = _pages(card, plan, frame, scale)
+        if len(pages) == 1:
+            break
+    return pages
+
+
+def _pages(card: BathCard, plan: DyePlan, frame: Frame, scale: float) -> list[tuple[Box, ...]]:
+    count = 2 if frame.width > WIDE_SHARE * frame.height else 1
+    width = (frame.width - (count - 1) * GUTTER_MM) / count
+    title = _title(card.plan.bath, frame.width, scale)
+
+    def columns() -> Iterator[Frame]:
+        top = frame.top + title.height
+        while True:
+            for place in range(count):
+                left = frame.left + place * (width + GUTTER_MM)
+                yield Frame(left=left, top=top, right=left + width, bottom=frame.bottom)
+            top = frame.top
+
+    parts = flowed_into(_blocks(card, plan, width, scale), columns(), most=frame.height)
+    pages = [
+        tuple(box for part in parts[start : start + count] for box in part) for start in range(0, len(parts), count)
+    ]
+    return [(*moved(title.boxes, frame.left, frame.top), *pages[0]), *pages[1:]]
+
+
+def dyestuff_name(bath: Bath) -> str:
+    """Tell what a bath is of: "madder root (dry)"."""
+    parts = [bath.dyestuff, bath.part, f"({bath.state})"]
+    return " ".join(part for part in parts if part.strip())
+
+
+def _blocks(card: BathCard, plan: DyePlan, width: float, scale: float) -> list[Block]:
+    bath = card.plan.bath
+    lines = list(lines_of(card, plan))
+    column = max(width_mm(line.figure, size_pt=FIGURE_PT * scale, bold=True) for line in lines)
+    blocks: list[Block] = []
+    for line in lines:
+        blocks += _row(line, column=min(column, 0.45 * width), width=width, scale=scale)
+    if bath.notes.strip():
+        blocks += [space(1.0), *_words(f"Notes: {bath.notes}", width, Style(DETAIL_PT * scale), MOST_NOTE_LINES)]
+    return [*blocks, *_always(width, scale)]
+
+
+def _title(bath: Bath, width: float, scale: float) -> Block:
+    size = FIGURE_PT * 1.1 * scale
+    baseline = size * MM_PER_PT
+    name = text_at(width, baseline, f"bath {bath.id}", Style(DETAIL_PT, ink=QUIET), align="right", most=0.25 * width)
+    title = text_at(0, baseline, dyestuff_name(bath), Style(size, bold=True), most=name.x - 4)
+    y = baseline + 0.34 * size * MM_PER_PT
+    return Block(y + 0.3 * size * MM_PER_PT, (title, name, Lines(((0, y, width, y),), 0.8, ACCENT)), keeps_next=True)
+
+
+def lines_of(card: BathCard, plan: DyePlan) -> Iterator[Line]:
+    """Give what is done at the pot, in its order."""
+    bath = card.plan.bath
+    is_alone = len(card.plan.loads) == 1
+    for load in card.plan.loads:
+        yield _fibre(load, plan, is_alone=is_alone)
+    mordants = len(card.plan.mordants)
+    for weighed in card.weighed[:mordants]:
+        yield _weighed(weighed, _shared(card, weighed))
+    yield Line(figure=f"{one_place(card.plan.dyestuff_g)} g", name=f"{bath.state} {_plain(bath)}")
+    pot = f"in a pot of at least {one_place(POT_PER_LIQUOR * card.plan.water_l)} l"
+    yield Line(figure=f"{one_place(card.plan.water_l)} l", name="water", details=(pot,))
+    for weighed, advice in zip(card.weighed[mordants:], card.assists, strict=True):
+        yield _weighed(weighed, (advice.text,))
+    yield from _heat(bath, len(card.plan.loads))
+
+
+def _plain(bath: Bath) -> str:
+    return " ".join(part for part in (bath.dyestuff, bath.part) if part.strip())
+
+
+def _fibre(load: Load, plan: DyePlan, *, is_alone: bool) -> Line:
+    names = []
+    for lot_id, grams in load.lots:
+        lot = plan.palette.lot(lot_id)
+        names.append(f"{lot.name if lot else lot_id}, short by {one_place(grams)} g")
+    skeins = f" in {load.skeins} skein{'s' * (load.skeins != 1)}" if load.skeins else ""
+    details = tuple(f"for {name}" for name in names) or ("goes to stock, and leads to the next load",)
+    name = f"fibre{skeins}" if is_alone else f"fibre{skeins}, load {load.load}"
+    return Line(figure=f"{one_place(load.fibre_g)} g", name=name, details=details)
+
+
+def _shared(card: BathCard, weighed: Weighed) -> tuple[str, ...]:
+    """Say where a mordant is weighed for the fibre of other baths too."""
+    for each in card.mordantings:
+        total = next((part.grams for part in each.portions if part.name.casefold() == weighed.name.casefold()), None)
+        others = [bath for bath, _ in each.baths if bath != card.plan.bath.id]
+        if total is not None and others:
+            return (f"mordanted together with {', '.join(others)}: {one_place(total)} g for all",)
+    return ()
+
+
+def _weighed(weighed: Weighed, details: Sequence[str]) -> Line:
+    helps = []
+    if weighed.spoons:
+        helps.append(f"{weighed.spoons.text.split(' (')[0]}; a scale is better")
+    if weighed.other:
+        helps.append(weighed.other.text)
+    return Line(
+        figure=f"{one_place(weighed.grams)} g",
+        name=weighed.name,
+        details=(*details, *helps),
+        cautions=tuple(dict.fromkeys(each.short for each in cautions_of(weighed.name))),
+    )
+
+
+def _heat(bath: Bath, loads: int) -> Iterator[Line]:
+    each = "each load" if loads > 1 else ""
+    if bath.hottest_c is not None:
+        yield Line(figure=f"{bath.hottest_c:g} °C", name="at the hottest", is_ticked=False)
+    if bath.minutes is not None:
+        yield Line(figure=f"{bath.minutes:g} min", name=each or "in the bath", is_ticked=False)
+    if bath.ph_start is not None or bath.ph_end is not None:
+        figure = f"pH {bath.ph_start if bath.ph_start is not None else bath.ph_end:g}"
+        is_both = bath.ph_start is not None and bath.ph_end is not None
+        name = f"at the start, {bath.ph_end:g} at the end" if is_both else _when(bath)
+        yield Line(figure=figure, name=name, is_ticked=False)
+
+
+def _when(bath: Bath) -> str:
+    return "at the start" if bath.ph_start is not None else "at the end"
+
+
+def _row(line: Line, *, column: float, width: float, scale: float) -> list[Block]:
+    """Set figure and name beside each other, the details below the name; together, where a page holds them."""
+    size = FIGURE_PT * scale
+    em = size * MM_PER_PT
+    tick, x = TICK_EM * em, 1.1 * em + column + 0.45 * em
+    name_style, detail = Style(NAME_PT * scale, bold=True), Style(DETAIL_PT * scale, ink=QUIET)
+    warned = Style(DETAIL_PT * scale, bold=True)
+    baseline = 0.92 * em
+    boxes: list[Box] = [
+        text_at(1.1 * em + column, baseline, line.figure, Style(size, bold=True), align="right", most=column)
+    ]
+    if line.is_ticked:
+        boxes.append(Marks(TICK_BOX, ((tick / 2 + 0.3, baseline - 0.34 * em),), tick, BLACK))
+    names = _set(line.name, width - x, name_style, MOST_NAME_LINES)
+    step = 1.15 * name_style.size_pt * MM_PER_PT
+    boxes += [text_at(x, baseline + place * step, words, name_style) for place, words in enumerate(names)]
+    blocks = [Block(1.12 * em + (len(names) - 1) * step, tuple(boxes), keeps_next=True)]
+    for words in line.details:
+        blocks += [block_moved(block, x) for block in _words(words, width - x, detail, MOST_DETAIL_LINES)]
+    for words in line.cautions:
+        blocks += _warned(words, x, width, warned)
+    return kept([*blocks, Block(ROW_GAP_EM * em)])
+
+
+def block_moved(block: Block, dx: float) -> Block:
+    """Give a block further right."""
+    return Block(block.height, tuple(box.moved(dx, 0.0) for box in block.boxes))
+
+
+def _warned(words: str, x: float, width: float, style: Style) -> list[Block]:
+    """Give a caution at the very line that it belongs to, with its sign."""
+    em = style.size_pt * MM_PER_PT
+    blocks = [block_moved(block, x + 1.5 * em) for block in _words(words, width - x - 1.5 * em, style, 2)]
+    sign = Marks(WARNING, ((x + 0.5 * em, 0.62 * em),), 1.1 * em, BLACK)
+    return [Block(blocks[0].height, (sign, *blocks[0].boxes)), *blocks[1:]]
+
+
+def _words(text: str, width: float, style: Style, most_lines: int) -> list[Block]:
+    height = 1.25 * style.size_pt * MM_PER_PT
+    lines = _set(text, width, style, most_lines)
+    return [Block(height, (text_at(0, 0.76 * height, line, style),)) for line in lines]
+
+
+def _set(text: str, width: float, style: Style, most_lines: int) -> tuple[str, ...]:
+    return wrapped(text, most_mm=width, size_pt=style.size_pt, bold=style.bold, most_lines=most_lines)
+
+
+def _always(width: float, scale: float) -> Iterator[Block]:
+    """Give what holds at every pot, in a few words."""
+    em = DETAIL_PT * scale * MM_PER_PT
+    style = Style(DETAIL_PT * scale, bold=True)
+    places = ("every bath", "powder", "hot pot")
+    words = " ".join(each.short for each in GENERAL if each.place in places)
+    yield Block(1.2 * em, (Lines(((0, 0.4 * em, width, 0.4 * em),), 0.5, ACCENT),), keeps_next=True)
+    yield from kept([*_warned(words, 0.0, width, style), *_warned(LABELS_FIRST, 0.0, width, style)])
