@@ -1713,11 +1713,11 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>It is {0} cm larger than the head in {1}, which is easy.</source>
+        <source>It is {0} larger than the head in {1}, which is easy.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>It is {0} cm smaller than the head in {1}, which is {2}.</source>
+        <source>It is {0} smaller than the head in {1}, which is {2}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5026,6 +5026,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>puckers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>puckers in {0} rounds</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

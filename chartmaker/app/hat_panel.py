@@ -18,6 +18,7 @@ from chartmaker.pictures.tints import TIGHTNESS
 
 if TYPE_CHECKING:
     from chartmaker.app.open_design import OpenDesign
+    from chartmaker.app.units_setting import UnitsSetting
 
 PLATE_TILT = 55.0
 TINT_WORDS = {
@@ -36,9 +37,9 @@ TINT_WORDS = {
 class HatPanel(QWidget):
     """Puts them together; the hat itself is a file of its own."""
 
-    def __init__(self, document: OpenDesign, parent: QWidget | None = None) -> None:
+    def __init__(self, document: OpenDesign, units: UnitsSetting, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._document = document
+        self._document, self._units = document, units
         self.view = HatView(document)
         self.view.failed.connect(self._say_why_not)
         self.tints = QComboBox()
@@ -57,6 +58,7 @@ class HatPanel(QWidget):
         self._lay_out()
         self.view.moved.connect(self._tell)
         document.appraised.connect(self.refresh)
+        units.changed.connect(self._tell)
         self.refresh()
 
     def refresh(self) -> None:
@@ -94,7 +96,7 @@ class HatPanel(QWidget):
             appraisal = self._document.appraisal
             judged = tightness(appraisal.design, appraisal.fabric, appraisal.profile)
             self.legend.show_grades({one.grade for one in judged})
-            words += [told(sentence) for sentence in tightness_words(judged)]
+            words += [told(sentence) for sentence in tightness_words(judged, self._units.units.length)]
         self.words.setText("\n".join(words))
 
     def _lay_out(self) -> None:

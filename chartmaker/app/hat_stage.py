@@ -28,7 +28,7 @@ class HatStage(QWidget):
     def __init__(self, document: OpenDesign, units: UnitsSetting, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.drawing = SideView(document, units)
-        self.panel = HatPanel(document)
+        self.panel = HatPanel(document, units)
         self._chosen = ""
         """What the user chose to see; empty while room decides."""
         self.buttons = {way: _way_button(text) for way, text in zip(WAYS, _texts(), strict=True)}

@@ -159,6 +159,8 @@ def spoken_side(shape: Side, units: Units) -> str:
     ]
     if shape.is_wider_above:
         parts.append(tr("widest {0} round").format(told(around_cm(shape.widest[0]))))
+    if shape.puckered:
+        parts.append(tr("puckers in {0} rounds").format(len(shape.puckered)))
     return ", ".join(parts)
 
 

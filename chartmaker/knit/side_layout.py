@@ -216,7 +216,8 @@ class _Draft:
     def hat_strokes(self) -> Iterator[Stroke]:
         """Draw axis, outline, fold, and where it puckers."""
         outline = self.side.outline
-        yield Stroke("axis", (self.at((0, -0.4)), self.at((0, self.side.height_cm + 0.4))))
+        top = self.foot - self.side.height_cm * self.scale
+        yield Stroke("axis", ((self.middle, self.foot + self.gap / 2), (self.middle, top - self.gap / 2)))
         yield Stroke("outline", (*self.area(), self.area()[0]))
         kind: StrokeKind = "hidden" if self.side.fold_way == "in" else "fold"
         for sign in (-1, 1) if self.side.fold else ():

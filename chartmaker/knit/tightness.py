@@ -12,6 +12,7 @@ from typing import Literal
 from chartmaker.knit.fit import TIGHTEST_CM
 from chartmaker.knit.layout import Fabric
 from chartmaker.knit.profile import Profile
+from chartmaker.knit.units import METRIC, Quantity
 from chartmaker.model.design import Design
 
 Grade = Literal["easy", "snug", "tight", "too tight", "free", "gathers", "puckers"]
@@ -49,13 +50,13 @@ def tightness(design: Design, fabric: Fabric, profile: Profile) -> tuple[RoundTi
     return tuple(found)
 
 
-def tightness_words(judged: tuple[RoundTightness, ...]) -> tuple[str, ...]:
+def tightness_words(judged: tuple[RoundTightness, ...], length: Quantity = METRIC.length) -> tuple[str, ...]:
     """Tell it in a sentence for each run of rounds that are alike; rounds above the head that lie well go unsaid."""
     sentences = []
     for grade, group in groupby(enumerate(judged), key=lambda item: item[1].grade):
         items = list(group)
         if grade != "free":
-            sentences.append(_sentence(grade, items[0][0], [one for _, one in items]))
+            sentences.append(_sentence(grade, items[0][0], [one for _, one in items], length))
     return tuple(sentences)
 
 
@@ -69,7 +70,7 @@ def _grade(stretch_cm: float | None) -> Grade:
     return "tight" if stretch_cm <= TIGHTEST_CM + 1e-9 else "too tight"
 
 
-def _sentence(grade: Grade, first: int, rounds: list[RoundTightness]) -> str:
+def _sentence(grade: Grade, first: int, rounds: list[RoundTightness], length: Quantity) -> str:
     span = f"round {first + 1}" if len(rounds) == 1 else f"rounds {first + 1}–{first + len(rounds)}"
     if grade in ("gathers", "puckers"):
         fastest = max(abs(one.run_per_height) for one in rounds)
@@ -77,10 +78,10 @@ def _sentence(grade: Grade, first: int, rounds: list[RoundTightness]) -> str:
         return f"The fabric {verb} {fastest:.1f} times as fast as it can lie flat in {span}, and {grade}."
     stretches = [one.stretch_cm for one in rounds if one.stretch_cm is not None]
     if grade == "easy":
-        return f"It is {_amount([-cm for cm in stretches])} cm larger than the head in {span}, which is easy."
-    return f"It is {_amount(stretches)} cm smaller than the head in {span}, which is {grade}."
+        return f"It is {_amount([-cm for cm in stretches], length)} larger than the head in {span}, which is easy."
+    return f"It is {_amount(stretches, length)} smaller than the head in {span}, which is {grade}."
 
 
-def _amount(centimetres: list[float]) -> str:
-    low, high = f"{min(centimetres):.1f}", f"{max(centimetres):.1f}"
-    return low if low == high else f"{low} to {high}"
+def _amount(centimetres: list[float], length: Quantity) -> str:
+    low, high = length.told(min(centimetres)), length.told(max(centimetres))
+    return low if low == high else f"{low.removesuffix(length.unit)} to {high}"

@@ -174,7 +174,7 @@ def test_a_resting_hat_is_painted_finely(view, qtbot):
     assert 0.05 < difference(quick, fine) < 12
 
 
-def test_tints_colour_the_hat_grey_or_by_tightness_with_words_beside(panel, qtbot):
+def test_tints_colour_the_hat_grey_or_by_tightness_with_words_beside(window, panel, qtbot):
     view, box = panel.view, panel.tints
 
     def pick(tint):
@@ -189,7 +189,10 @@ def test_tints_colour_the_hat_grey_or_by_tightness_with_words_beside(panel, qtbo
     assert not panel.legend.isVisible()
     pick("tightness")
     assert panel.legend.isVisible()
-    assert "than the head" in panel.words.text()
+    # 144 stitches at 28 in 10 cm are 51.4 cm, 4.6 cm or 1.80 in less than a head of 56 cm.
+    assert "It is 4.6 cm smaller than the head in rounds 1–20, which is snug." in panel.words.text()
+    window.units.toggle()
+    assert "It is 1.80 in smaller than the head in rounds 1–20, which is snug." in panel.words.text()
 
 
 def test_a_tam_alone_lies_on_its_plate(window, panel, qtbot):
