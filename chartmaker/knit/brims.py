@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from chartmaker.knit.starting_counts import repeat_for
 from chartmaker.model.band import Band
 from chartmaker.model.bounds import require_one_of, require_within
 from chartmaker.model.gauge import Gauge
@@ -15,12 +16,16 @@ BRIM_KINDS = {
     "two-coloured-1x1": "two-coloured rib, 1 × 1",
     "two-coloured-2x2": "two-coloured rib, 2 × 2",
     "hem": "hem, sewn down inside",
-    "rolled": "edge that rolls by itself",
+    "rolled": "edge that rolls by itself, held by rib, 1 × 1",
     "turned-up": "rib, 2 × 2, turned up double",
 }
 """Each kind with what it is called."""
-REPEATS = {"rib-1x1": 2, "rib-2x2": 4, "two-coloured-1x1": 2, "two-coloured-2x2": 4, "turned-up": 4}
+REPEATS = {"rib-1x1": 2, "rib-2x2": 4, "rolled": 2, "two-coloured-1x1": 2, "two-coloured-2x2": 4, "turned-up": 4}
 """Stitches that a kind repeats over; the others go with any count."""
+ROLL_CM = 2.0
+"""Plain fabric that rolls up at a rolled edge: common practice, no source."""
+CUFF_ROUNDS_LESS = 2
+"""By how many rounds a cuff is lower than the rib that it lies on, so that it does not cover what is above."""
 FEWEST_ROUNDS = 2
 """Rounds of the shallowest brim, each side of a fold."""
 
@@ -32,7 +37,7 @@ class Brim:
     kind: str = "two-coloured-2x2"
     """One of `BRIM_KINDS`."""
     depth_cm: float = 4.0
-    """As worn, so that a folded one is knitted twice as deep; of a rolled edge, the fabric that rolls."""
+    """As worn, so that a folded one is knitted twice as deep; of a rolled edge, the rib that holds it."""
 
     def __post_init__(self) -> None:
         require_one_of("a brim's kind", self.kind, tuple(BRIM_KINDS))
@@ -69,6 +74,7 @@ class _Edge:
     stitches: int
     rounds: int
     """As deep as the brim is worn."""
+    round_cm: float
     letters: str
     """Ground and figure."""
 
@@ -93,7 +99,7 @@ def knitted_brim(brim: Brim, *, stitches: int, gauge: Gauge, letters: str = "AB"
             f"a {BRIM_KINDS[brim.kind]} repeats over {brim.repeat} stitches, which do not divide {stitches}"
         )
     rounds = max(FEWEST_ROUNDS, round(brim.depth_cm / gauge.round_height_cm))
-    return _KNITTED[brim.kind](_Edge(stitches=stitches, rounds=rounds, letters=letters))
+    return _KNITTED[brim.kind](_Edge(stitches=stitches, rounds=rounds, round_cm=gauge.round_height_cm, letters=letters))
 
 
 def _rib(edge: _Edge, texture: str) -> KnittedBrim:
@@ -114,18 +120,23 @@ def _two_coloured(edge: _Edge, texture: str) -> KnittedBrim:
 
 
 def _hem(edge: _Edge) -> KnittedBrim:
-    """Face it, turn it at a purl ridge, and knit the outside as deep."""
+    """Face it, turn it at a purl ridge, and knit the outside as deep; that one is ready for a motif."""
     facing, ridge = edge.plain("facing", edge.rounds), edge.plain("ridge", 1, "p")
-    outside = edge.plain("hem", edge.rounds - 1)
+    repeat = repeat_for(edge.stitches, None)
+    line = Round(edge.letters[:2], bytes(repeat))
+    outside = Band(name="hem", times=edge.stitches // repeat, rounds=(line,) * (edge.rounds - 1))
     return KnittedBrim((facing, ridge, outside), Fold("in", edge.rounds))
 
 
 def _rolled(edge: _Edge) -> KnittedBrim:
-    return KnittedBrim((edge.plain("rolled edge", edge.rounds),), Fold("roll", edge.rounds))
+    rolls = max(FEWEST_ROUNDS, round(ROLL_CM / edge.round_cm))
+    bands = (edge.plain("rolled edge", rolls), edge.plain("rib", edge.rounds, "kp"))
+    return KnittedBrim(bands, Fold("roll", rolls))
 
 
 def _turned_up(edge: _Edge) -> KnittedBrim:
-    return KnittedBrim((edge.plain("rib", 2 * edge.rounds, "kkpp"),), Fold("up", edge.rounds))
+    cuff = max(FEWEST_ROUNDS, edge.rounds - CUFF_ROUNDS_LESS)
+    return KnittedBrim((edge.plain("rib", edge.rounds + cuff, "kkpp"),), Fold("up", cuff))
 
 
 _KNITTED: dict[str, Callable[[_Edge], KnittedBrim]] = {

@@ -18,21 +18,22 @@ def test_every_round_of_every_kind_has_the_stitches_that_were_asked_for(kind):
     assert not any(band.is_shaped for band in made.bands)
 
 
-@pytest.mark.parametrize("kind", [kind for kind in BRIM_KINDS if kind != "rolled"])
+@pytest.mark.parametrize("kind", BRIM_KINDS)
 def test_a_brim_is_as_deep_when_worn_as_it_should_be(kind):
     # at one round to the centimetre, 5 cm are 5 rounds
     assert knitted(kind).worn_rounds == 5
 
 
-def test_a_folded_brim_is_knitted_twice_as_deep_and_a_rolled_one_rolls_away():
+def test_a_hem_is_knitted_twice_as_deep_and_a_cuff_lies_a_little_lower_than_its_rib():
     assert knitted("hem").fold == Fold("in", 5)
-    assert knitted("turned-up").fold == Fold("up", 5)
-    assert knitted("rolled").fold == Fold("roll", 5)
-    assert [sum(len(band.rounds) for band in knitted(kind).bands) for kind in ("hem", "turned-up", "rolled")] == [
-        10,
-        10,
-        5,
-    ]
+    assert knitted("turned-up").fold == Fold("up", 3)
+    assert [sum(len(band.rounds) for band in knitted(kind).bands) for kind in ("hem", "turned-up")] == [10, 8]
+
+
+def test_an_edge_that_rolls_is_held_by_rib():
+    rolled = knitted("rolled")
+    assert rolled.fold == Fold("roll", 2)
+    assert [(band.texture, len(band.rounds)) for band in rolled.bands] == [("", 2), ("kp", 5)]
 
 
 def test_a_hem_turns_at_a_purl_ridge_that_is_its_worn_edge():
@@ -54,7 +55,13 @@ def test_two_coloured_rib_knits_the_ground_and_purls_the_figure(kind, texture):
 def test_other_kinds_are_of_the_ground_alone():
     for kind in BRIM_KINDS:
         if not Brim(kind).is_two_coloured:
-            assert all(line.letters == "C" for band in knitted(kind).bands for line in band.rounds)
+            assert all(line.letters_in_use == "C" for band in knitted(kind).bands for line in band.rounds)
+
+
+def test_the_outside_of_a_hem_is_ready_for_a_motif():
+    outside = knitted("hem").bands[-1]
+    assert {line.letters for line in outside.rounds} == {"CD"}
+    assert len(outside.rounds[0]) == 24
 
 
 @pytest.mark.parametrize("kind", ["rib-2x2", "two-coloured-2x2", "turned-up"])
@@ -64,7 +71,8 @@ def test_a_count_that_the_rib_does_not_divide_is_refused(kind):
 
 
 def test_the_shallowest_brim_still_has_two_rounds_each_side():
-    assert all(knitted(kind, depth_cm=0.5).worn_rounds >= 2 for kind in BRIM_KINDS if kind != "rolled")
+    assert all(knitted(kind, depth_cm=0.5).worn_rounds >= 2 for kind in BRIM_KINDS)
+    assert all(made.fold.rounds >= 2 for kind in BRIM_KINDS if (made := knitted(kind, depth_cm=0.5)).fold)
 
 
 def test_a_kind_that_there_is_not_and_a_depth_that_no_brim_has_are_refused():
