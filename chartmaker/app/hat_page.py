@@ -10,12 +10,16 @@ from PySide6.QtWidgets import QSplitter, QWidget
 from chartmaker.app.hat_form import HatForm
 from chartmaker.app.hat_stage import HatStage
 from chartmaker.app.page_frame import PageFrame
+from chartmaker.app.seeing import Seeing
 from chartmaker.app.words import number, tr
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from chartmaker.app.hat_form import Control
     from chartmaker.app.open_design import OpenDesign
     from chartmaker.app.units_setting import UnitsSetting
+    from chartmaker.checks.finding import Place
 
 FORM_WIDTH, STAGE_WIDTH = 280, 700
 
@@ -26,11 +30,19 @@ class HatPage(PageFrame):
     refused = Signal(str)
     """A value that the design's rules refuse, as a sentence; the old one is back."""
 
-    def __init__(self, document: OpenDesign, units: UnitsSetting, parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        document: OpenDesign,
+        units: UnitsSetting,
+        *,
+        seeing: Callable[[], Seeing] = Seeing,
+        parent: QWidget | None = None,
+    ) -> None:
+        """Take what gives the severity of another colour vision, which the chart's views set."""
         super().__init__(tr("Hat"), parent)
         self.document, self._units = document, units
         self.form = HatForm(document, units)
-        self.stage = HatStage(document, units)
+        self.stage = HatStage(document, units, seeing=seeing)
         self.form.refused.connect(self.refused)
         self.content.addWidget(self._columns(), 1)
         document.appraised.connect(self.refresh)
@@ -40,6 +52,13 @@ class HatPage(PageFrame):
     def control(self, *path: str) -> Control:
         """Give the control of a setting."""
         return next(control for field, control in self.form.controls.items() if field.path == path)
+
+    def lead_to(self, place: Place) -> None:
+        """Give the keys to the setting that a finding is about: the depth, or how large the hat is for the head."""
+        about = ("hat", "ease_percent") if place.round is not None else ("hat", "depth_cm")
+        control = self.control(*about)
+        self.form.ensureWidgetVisible(control)
+        control.setFocus()
 
     def finish(self) -> None:
         """Make no pictures of the hat any more."""

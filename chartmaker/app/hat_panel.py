@@ -11,12 +11,17 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QLabel, QToolButton, QVBoxLa
 from chartmaker.app.flow_row import FlowRow
 from chartmaker.app.grade_legend import GradeLegend
 from chartmaker.app.hat_view import PLACES, HatView
+from chartmaker.app.seeing import Seeing
 from chartmaker.app.told import told
 from chartmaker.app.words import tr
 from chartmaker.knit.tightness import tightness, tightness_words
 from chartmaker.pictures.tints import TIGHTNESS
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from PySide6.QtGui import QShowEvent
+
     from chartmaker.app.open_design import OpenDesign
     from chartmaker.app.units_setting import UnitsSetting
 
@@ -37,9 +42,17 @@ TINT_WORDS = {
 class HatPanel(QWidget):
     """Puts them together; the hat itself is a file of its own."""
 
-    def __init__(self, document: OpenDesign, units: UnitsSetting, parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        document: OpenDesign,
+        units: UnitsSetting,
+        *,
+        seeing: Callable[[], Seeing] = Seeing,
+        parent: QWidget | None = None,
+    ) -> None:
+        """Take what gives the severity of another colour vision, asked whenever the hat is shown anew."""
         super().__init__(parent)
-        self._document, self._units = document, units
+        self._document, self._units, self._seeing = document, units, seeing
         self.view = HatView(document)
         self.view.failed.connect(self._say_why_not)
         self.tints = QComboBox()
@@ -70,10 +83,16 @@ class HatPanel(QWidget):
         self.view.follow()
         self._tell()
 
+    def showEvent(self, event: QShowEvent) -> None:
+        """Take what was set elsewhere meanwhile."""
+        super().showEvent(event)
+        self._dress()
+
     def _dress(self) -> None:
         tint = self.tints.currentData()
         self.legend.setVisible(tint == TIGHTNESS)
-        self.view.wear(replace(self.view.dress, tint=tint, laid=self.plate.isChecked()))
+        laid, severity = self.plate.isChecked(), self._seeing().severity
+        self.view.wear(replace(self.view.dress, tint=tint, laid=laid, severity=severity))
         self._tell()
 
     def _say_why_not(self, error: Exception) -> None:

@@ -8,10 +8,13 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QSplitter, QToolButton, QVBoxLayout, QWidget
 
 from chartmaker.app.hat_panel import HatPanel
+from chartmaker.app.seeing import Seeing
 from chartmaker.app.side_view import SideView
 from chartmaker.app.words import tr
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from PySide6.QtGui import QResizeEvent
 
     from chartmaker.app.open_design import OpenDesign
@@ -25,10 +28,17 @@ WAYS = ("drawing", "hat", "both")
 class HatStage(QWidget):
     """Shows what there is room for, until the user chooses."""
 
-    def __init__(self, document: OpenDesign, units: UnitsSetting, parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        document: OpenDesign,
+        units: UnitsSetting,
+        *,
+        seeing: Callable[[], Seeing] = Seeing,
+        parent: QWidget | None = None,
+    ) -> None:
         super().__init__(parent)
         self.drawing = SideView(document, units)
-        self.panel = HatPanel(document, units)
+        self.panel = HatPanel(document, units, seeing=seeing)
         self._chosen = ""
         """What the user chose to see; empty while room decides."""
         self.buttons = {way: _way_button(text) for way, text in zip(WAYS, _texts(), strict=True)}

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QStackedWidget, QTabBar, QVBo
 
 from chartmaker.app.colourway_box import ColourwayBox
 from chartmaker.app.page_frame import PageFrame, rule
+from chartmaker.app.seeing import kept_seeing
 from chartmaker.app.units_setting import UnitsSetting
 from chartmaker.app.words import tr
 
@@ -92,7 +93,7 @@ class Pages(QWidget):
         from chartmaker.app import baths_page, hat_page, lots_page, yarn_page
 
         if name == "hat":
-            page = hat_page.HatPage(self._document, self.units)
+            page = hat_page.HatPage(self._document, self.units, seeing=lambda: kept_seeing(self._settings))
             page.refused.connect(self.refused)
             return page
         if name == "lots":

@@ -1,13 +1,20 @@
 """The hat's settings typed and shown: folds, depth, what is sewn on, and the same in inches."""
 
+from dataclasses import replace
+
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
 
 from chartmaker.app.units_setting import UnitsSetting
 from chartmaker.model.hat import Fold, Trim
 from tests.app.test_pages import SHORT
+from tests.builders import chart
 
+CLOSED = chart(
+    "\n".join(["A | " + "." * n + " | <" + "." * (n - 1) for n in range(1, 28)] + ["A | " + "." * 28] * 20), times=5
+)
 LEFT = Qt.MouseButton.LeftButton
 
 
@@ -175,3 +182,10 @@ def test_the_drawing_follows_the_units(window, page):
     assert " in round" in texts
     assert " cm" not in texts
     assert " in round" in page.stage.drawing.accessibleDescription()
+
+
+def test_a_finding_about_the_depth_leads_to_its_field(open_on):
+    window = open_on(replace(CLOSED, hat=replace(CLOSED.hat, depth_cm=60.0)))
+    finding = next(found for found in window.document.appraisal.findings if found.check == "depth")
+    window.lead_to(finding.place)
+    assert QApplication.focusWidget() is window._pages["hat"].control("hat", "depth_cm")

@@ -1,6 +1,7 @@
 """The turning hat by real mouse and key events: it turns, tilts, follows the design, and rests while it is hidden."""
 
 import time
+from dataclasses import replace
 
 import numpy as np
 import pytest
@@ -193,6 +194,14 @@ def test_tints_colour_the_hat_grey_or_by_tightness_with_words_beside(window, pan
     assert "It is 4.6 cm smaller than the head in rounds 1–20, which is snug." in panel.words.text()
     window.units.toggle()
     assert "It is 1.80 in smaller than the head in rounds 1–20, which is snug." in panel.words.text()
+
+
+def test_another_colour_vision_has_the_severity_that_the_chart_has(window, panel):
+    panel.tints.setCurrentIndex(panel.tints.findData("deutan"))
+    window.show_page("chart")
+    window.chart.strip.changed.emit(replace(window.chart._seeing, severity=0.4))
+    window.show_page("hat")
+    assert panel.view.dress.severity == 0.4
 
 
 def test_a_tam_alone_lies_on_its_plate(window, panel, qtbot):
