@@ -86,6 +86,7 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
         lots_ladder,
         lots_lines,
         motif_shelf,
+        start_more,
         strokes,
         views,
     )
@@ -94,15 +95,20 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
     from chartmaker.app.motif_actions import ON_THE_SHELF
     from chartmaker.checks.finding import SEVERITIES
     from chartmaker.dye.cautions import DEFERS, GENERAL, PARTICULAR
+    from chartmaker.knit.answers import sources_for
+    from chartmaker.knit.brims import BRIM_KINDS
+    from chartmaker.knit.sizes import sizes
     from chartmaker.knit.tightness import GRADES
     from chartmaker.model.copies import BATH_WORDS, FIELD_WORDS, YARN_WORDS
-    from chartmaker.model.hat import TRIM_KINDS
+    from chartmaker.model.hat import SHAPES, TRIM_KINDS
     from chartmaker.model.palette import STATES
     from chartmaker.shade import words as shade_words
     from chartmaker.shade.lot_shade import RESTS_ON
 
     fields = [field for _, group in hat_fields.GROUPS for field in group]
     keys = control_keys.CONTROL_KEYS
+    choices = (BRIM_KINDS, *start_more.EVERY_CHOICE)
+    rests = [one.source for shape in SHAPES for one in sources_for(shape)]
     grades = ("clear", "soft", "lost", "plain")
     return {
         "action.text": lambda: (action.text for action in ACTIONS),
@@ -125,10 +131,15 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
         "field.hint": lambda: (field.hint for field in fields if field.hint),
         "field.unit": lambda: (field.unit for field in fields if field.unit),
         "choice": lambda: (choice for field in fields if len(field.choices) < 26 for choice in field.spoken_choices),
+        "called": lambda: (called for words in choices for called in words.values()),
         "kind": lambda: iter(TRIM_KINDS),
         "grade": lambda: iter(GRADES),
         "quantity.unit": unit_words,
         "self.quantity.unit": unit_words,
+        "gauge.unit": unit_words,
+        "said": lambda: iter((*rests, *start_more.UNSOURCED)),
+        "size.name": lambda: (size.name for size in sizes()),
+        "size.source": lambda: (size.source for size in sizes()),
         "title": lambda: (title for title, _ in hat_fields.GROUPS),
         "FAMILY_WORDS[name]": lambda: iter(motif_shelf.FAMILY_WORDS.values()),
         "FAMILY_WORDS[motif.family]": lambda: iter(motif_shelf.FAMILY_WORDS.values()),

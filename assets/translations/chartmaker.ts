@@ -36,6 +36,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source> every 2nd round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source> g</source>
         <translation type="unfinished"></translation>
     </message>
@@ -169,6 +173,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Brim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Cancel</source>
         <translation type="unfinished"></translation>
     </message>
@@ -182,6 +190,10 @@
     </message>
     <message>
         <source>&amp;Choose all rounds of the band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Close cap</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -209,6 +221,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Depth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Discard</source>
         <translation type="unfinished"></translation>
     </message>
@@ -222,6 +238,10 @@
     </message>
     <message>
         <source>&amp;Earlier copies…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Ease</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -270,6 +290,10 @@
     </message>
     <message>
         <source>&amp;Hat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Head</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -333,6 +357,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;More: fit, depth and crown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Motifs</source>
         <translation type="unfinished"></translation>
     </message>
@@ -341,11 +369,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>&amp;New</source>
+        <source>&amp;New lot…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>&amp;New lot…</source>
+        <source>&amp;New…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -497,6 +525,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Tam</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Third</source>
         <translation type="unfinished"></translation>
     </message>
@@ -526,6 +558,10 @@
     </message>
     <message>
         <source>&amp;Widen the repeat at the left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Widening</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -618,6 +654,30 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>1 year, boy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 year, girl</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>10 % of the yarn in reserve; 10 to 20 % is common practice, no source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>10 sections</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>11 sections</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>12 sections</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>2 is darker</source>
         <translation type="unfinished"></translation>
     </message>
@@ -634,11 +694,75 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>2 years, boy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>2 years, girl</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>24-patch &amp;target, made</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>3 months, boy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>3 months, girl</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>3 years, boy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>3 years, girl</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>38.2 41 27.5, LCh 50 30 270 or #8a3b2f</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>4 sections</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>5 sections</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>5 years, boy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>5 years, girl</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>6 months, boy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>6 months, girl</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>6 sections</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>7 sections</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>8 sections</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>9 sections</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -678,11 +802,23 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>A copy: the example itself stays as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A letter idle for longer is cut and joined anew.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>A new hat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A new palette: add lots, baths and yarns, then save it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A quarter of the girth straight, then as long as its taper takes: common practice, no source</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -698,7 +834,23 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>A tassel at the point: common practice, no source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A to Z</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ANSUR II public data (Gordon et al. 2014), women's head circumference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ANSUR II, men's head circumference, mean about 57.4 cm and SD about 1.6 cm, both from memory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About 9 % smaller than the head: stranded hats, The Knitter 2019</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -766,6 +918,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>All in one round, which gathers above the brim: common practice, no source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Allowances</source>
         <translation type="unfinished"></translation>
     </message>
@@ -775,6 +931,10 @@
     </message>
     <message>
         <source>Aluminium salts: aluminium sulphate causes serious eye damage (H318).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Answer for head, gauge and brim, and draw on the plain hat that they give (Ctrl+N)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -799,6 +959,14 @@
     </message>
     <message>
         <source>As it will be knitted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As its label says</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As the palette has it</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -854,6 +1022,18 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Be&amp;gin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin a hat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin bare</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Begin with the last letter</source>
         <translation type="unfinished"></translation>
     </message>
@@ -867,6 +1047,18 @@
     </message>
     <message>
         <source>Both</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brim de&amp;pth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brim, underside and top of a plate as wide as the rim: geometry; at least a third of the girth: craft pages</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -903,6 +1095,10 @@
     </message>
     <message>
         <source>CO {0} in {1}, {2} cast-on. Join into a rnd without a twist; mark where it begins.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1145,6 +1341,34 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Cr&amp;own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Craft Yarn Council, standard head table: 14-16 in, the middle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Craft Yarn Council, standard head table: 16-18 in, the middle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Craft Yarn Council, standard head table: 18-20 in, the middle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Craft Yarn Council, standard head table: 20-22 in, the middle, from memory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Craft Yarn Council, standard head table: 22-24 in, the middle, from memory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Craft Yarn Council, standard head table: 9-12 in, the middle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Crosses and lozenges</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1174,6 +1398,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Day of dyeing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>De&amp;faults</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1310,6 +1538,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Draw ground, or make a stitch plain, with the mouse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw on a bare chart</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1565,6 +1797,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Girth of the head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Give this up; nothing is written</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1589,6 +1825,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Go to another lot</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1601,6 +1841,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Grist</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Ground at the &amp;cursor</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1610,6 +1854,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Hat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Head</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1661,6 +1909,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>How to begin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Hue</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1670,6 +1922,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>In other lights</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In ro&amp;unds</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1713,6 +1969,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>It follows the head, and closes over it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>It is {0} larger than the head in {1}, which is easy.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1722,6 +1982,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>It stands alone in these rounds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It widens above the brim, and its crown lies flat as a plate</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1806,6 +2070,18 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Left out: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length with these rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length with these stitches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let every answer be what it is unasked</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1925,6 +2201,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Long, and narrower all the way to its tip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at an example</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Look for lots</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2001,6 +2285,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Measured round the widest place; US hat size {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Measured side drawing</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2014,6 +2302,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Mi&amp;rror downwards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Midway between a third of the girth and 2 cm, and 0.4 of it: craft pages, which differ</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2153,6 +2445,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Narrowed by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Ne&amp;w yarn…</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2166,6 +2462,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>New &amp;band above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New &amp;bare design</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2185,11 +2485,23 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>New hat…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>New lot</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>New stocking cap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>New swatch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New tam</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2202,6 +2514,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>No curve: none of its readings is a spectrum.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No hat comes of these answers: what is wrong stands beside them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2273,6 +2589,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>One blank band of 144 stitches, and nothing else</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>One swatch: taken as right to {0} %, for its counting and weighing.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2294,6 +2614,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Open a design</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a design…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2465,6 +2789,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Put this away (Escape)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Questions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Re&amp;name the band</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2538,6 +2870,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Rnds {0}-{1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Round for a cap, flat for a tam: common practice, no source</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2645,6 +2981,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Sect&amp;ions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Sections of the crown</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2722,6 +3062,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Shading of the rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shape</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2813,6 +3157,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Six sections, or as many as can draw in as fast as a flat disc, 2π × stitch gauge / round gauge stitches a round (geometry); a tam has five to seven: The Knitter 2013</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Skein {0}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2873,6 +3221,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Stitches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Stitches of one round or row, times the rounds: count them all</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2882,6 +3234,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Stitches of the repeat in this round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stoc&amp;king cap</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2906,6 +3262,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Symbols</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>T&amp;aper</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2985,6 +3345,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Tasse&amp;l</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Tell of a swatch: weighed, unravelled and measured, or by its ball</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3002,6 +3366,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>The box of skein {0} is in hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The brim is 5 to 7 % of the head deep: common practice, no source</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3129,11 +3497,19 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>They leave a line of stitches between sections: common practice, no source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>They stay {0}; value differs by at least {1}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>They turn from {0} to {1}; value differs by at least {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is a copy of the example: save it under a name of your own to keep changes</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3194,6 +3570,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Turning hat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two decreases every second round: a published pattern note</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3270,6 +3650,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>View</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>WHO Child Growth Standards 2007, median head circumference for age</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3377,6 +3761,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Widened by about 50 % after the brim: The Knitter 2017</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Width</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3433,7 +3821,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Yarn in reser&amp;ve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Yarn now and then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yarn of 420 m to 100 g, 2-ply jumper weight: a spinner's published label, 2024</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3442,6 +3838,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Yarn of each letter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yarn of the palette</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3458,6 +3858,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Your own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your own; usual here: {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3665,6 +4069,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>a tassel at the point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a texture of {0} stitches does not divide the repeat, which has {1} in some round</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3718,6 +4126,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>another window has this design open, so this is a copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another yarn</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3985,6 +4397,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>centred doubles</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>check its count, its floats and the grist, or the gauge</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4134,6 +4550,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>easy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>edge that rolls by itself, held by rib, 1 × 1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4294,6 +4714,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>hem inside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hem, sewn down inside</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4469,6 +4893,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>leaning pairs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>leaning pairs at the edges</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4621,6 +5049,18 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>man, 5th percentile</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>man, 95th percentile</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>man, mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>measure it with an instrument</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4730,6 +5170,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>never saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>newborn, boy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>newborn, girl</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4881,6 +5329,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>nothing sewn on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>now,</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4930,6 +5382,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>orange yellow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5153,6 +5609,18 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>rib, 1 × 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rib, 2 × 2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rib, 2 × 2, turned up double</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>rolled</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5286,6 +5754,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>short,</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>single decreases</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5741,6 +6213,30 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>trade baby</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>trade child</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>trade man</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>trade preemie</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>trade toddler</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>trade woman</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>turned up</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5794,6 +6290,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>two together, leaning right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two-coloured rib, 1 × 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two-coloured rib, 2 × 2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5946,6 +6450,18 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>without a name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>woman, 5th percentile</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>woman, 95th percentile</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>woman, mean</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6370,6 +6886,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} stitches cast on, {1} rounds:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} stitches cast on, {1} rounds; {2} round and {3} high. Head and ease ask for {4}, {5} stitches.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6534,6 +7054,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0}: 1 round of {1} stitches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0}: value {1}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6551,6 +7075,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0}: {1} needed, {2} planned, {3} on hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1} rounds of {2} stitches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1} rounds, {2} to {3} stitches</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

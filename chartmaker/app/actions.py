@@ -9,6 +9,7 @@ from chartmaker.app.lots_actions import LOTS_ACTIONS
 from chartmaker.app.motif_actions import MOTIF_ACTIONS
 from chartmaker.app.pattern_actions import PATTERN_ACTIONS
 from chartmaker.app.shading_actions import SHADING_ACTIONS
+from chartmaker.app.start_actions import START_ACTIONS
 from chartmaker.app.structure_actions import BAND_ACTIONS, CROWN_ACTIONS, ROUND_ACTIONS, SIGN_ACTIONS
 from chartmaker.app.views import VIEWS, View
 
@@ -39,7 +40,7 @@ def _page(name: str, text: str, key: str, *, begins_group: bool = False) -> Acti
 
 
 ACTIONS: tuple[Action, ...] = (
-    Action("file.new", "File", "&New", ("Ctrl+N",), lambda window: window.filing.new()),
+    *START_ACTIONS,
     Action("file.open", "File", "&Open…", ("Ctrl+O",), lambda window: window.filing.open()),
     Action(
         "file.palette",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import datetime as dt
+from dataclasses import replace
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -80,13 +81,17 @@ class Filing(QObject):
         return blank_design()
 
     def new(self) -> None:
-        """Begin a new design."""
+        """Begin a bare design."""
         from chartmaker.app.blank import blank_design
 
-        if self.may_leave():
-            self.own_file.leave()
-            self.place = None
-            self.document.replace(blank_design(), path=None, palette=None)
+        if self.may_leave_design():
+            self.begin(blank_design())
+
+    def begin(self, design: Design) -> None:
+        """Take up a design that was just made, in place of the one at hand; the palette stays open."""
+        self.own_file.leave()
+        self.place = None
+        self.document.replace(design, path=None, palette=self.document.palette)
 
     def open(self) -> None:
         """Ask for a design and open it."""
@@ -99,6 +104,23 @@ class Filing(QObject):
         """Open a design that was opened before."""
         if self.may_leave() and not self._take(path):
             forget(self.settings, path)
+
+    def open_example(self, path: Path) -> None:
+        """Show a copy of a design that came with the program, which is no file of the user's."""
+        if self.may_leave():
+            self.carefully(lambda: self._take_example(path))
+
+    def _take_example(self, path: Path) -> None:
+        from chartmaker.files.opening import open_design, open_palette
+        from chartmaker.files.palette_reading import palette_beside
+
+        design = open_design(path).design
+        beside = palette_beside(design, path)
+        palette = open_palette(beside).palette if beside else None
+        self.own_file.leave()
+        self.place = None
+        self.document.replace(replace(design, palette_file=""), path=None, palette=palette)
+        self.told.emit(tr("This is a copy of the example: save it under a name of your own to keep changes"))
 
     def open_palette(self) -> None:
         """Ask for a palette whose lots the letters may choose from too."""
@@ -198,9 +220,10 @@ class Filing(QObject):
 
     def may_leave(self) -> bool:
         """Ask about unsaved work of the design and of its palette; whether both may be left."""
-        return self._may_leave_design() and self.palettes.may_leave()
+        return self.may_leave_design() and self.palettes.may_leave()
 
-    def _may_leave_design(self) -> bool:
+    def may_leave_design(self) -> bool:
+        """Ask about unsaved work of the design; whether it may be left."""
         if self.document.stack.isClean():
             return True
         answer = self.questions.what_of_unsaved(self.name)

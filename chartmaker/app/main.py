@@ -72,8 +72,16 @@ def open_window(settings: QSettings, design_path: Path | None = None, state: Pat
 
     window = Window(OpenDesign(give, path=design_path), settings, state=state)
     window.setWindowIcon(QIcon(drawing("chartmaker", 128)))
+    if design_path is None:
+        window.chart_came.connect(partial(_offer_start, window))
     window.show()
     return window
+
+
+def _offer_start(window: Window) -> None:
+    from chartmaker.app.start_offer import offer_start
+
+    offer_start(window)
 
 
 def kept_settings() -> QSettings:

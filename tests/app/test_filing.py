@@ -14,7 +14,7 @@ from chartmaker.model.palette import Palette
 from tests.app.hand_at import drag, drawn
 from tests.builders import chart, lot
 
-CTRL = Qt.KeyboardModifier.ControlModifier
+CTRL, SHIFT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier
 DESIGN = chart("A B | x...", times=36, title="Towpath", lots={"A": (30, 0, 0), "B": (80, 0, 0)})
 
 
@@ -136,10 +136,10 @@ def test_giving_up_while_saving_keeps_the_window(window, answers):
 def test_a_new_design_asks_first_and_can_be_undone_no_further(window, answers):
     drag(window.chart.canvas, (0, 0), (0, 3))
     before = window.document.design
-    QTest.keyClick(window, Qt.Key.Key_N, CTRL)
+    QTest.keyClick(window, Qt.Key.Key_N, CTRL | SHIFT)
     assert window.document.design is before
     answers.unsaved = "discard"
-    QTest.keyClick(window, Qt.Key.Key_N, CTRL)
+    QTest.keyClick(window, Qt.Key.Key_N, CTRL | SHIFT)
     assert window.document.design.title == "New cap"
     assert not window.document.stack.canUndo()
     assert window.document.path is None

@@ -1,4 +1,4 @@
-"""A whole hat from nothing: File, New, then keys and the mouse alone, as its knitter would draw it."""
+"""A whole hat from nothing: File, New bare design, then keys and the mouse alone, as its knitter would draw it."""
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
@@ -88,7 +88,7 @@ def draw_crown(window):
 @pytest.fixture
 def drawn_hat(open_on):
     window = open_on(chart("A | .", times=144), size=(1440, 900))
-    QTest.keyClick(window, Qt.Key.Key_N, CTRL)
+    QTest.keyClick(window, Qt.Key.Key_N, CTRL | SHIFT)
     assert len(window.document.design.bands) == 1
     blank = window.document.design
     draw_rib(window)

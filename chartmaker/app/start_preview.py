@@ -1,0 +1,88 @@
+"""What comes of the answers, while they are given: the hat from the side, its bands, and what is wrong with it."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
+
+from chartmaker.app.blank import blank_design
+from chartmaker.app.findings_strip import sentence
+from chartmaker.app.open_design import OpenDesign
+from chartmaker.app.side_view import SideView
+from chartmaker.app.words import tr
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+
+    from chartmaker.app.units_setting import UnitsSetting
+    from chartmaker.appraisal import Appraisal
+    from chartmaker.model.design import Design
+    from chartmaker.model.palette import Palette
+
+OF_THE_HAT = ("stitch-counts", "circumference", "crown-pucker", "float-length", "depth")
+"""Findings that the answers can mend; lots and yarn come later."""
+LINES = 9
+"""Of text below the drawing, that there is always room for."""
+
+
+class StartPreview(QWidget):
+    """Holds a document of its own, so that the window's is left alone."""
+
+    def __init__(self, units: UnitsSetting, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.document = OpenDesign(blank_design())
+        self.document.setParent(self)
+        self._palette: Palette | None = None
+        self.side = SideView(self.document, units)
+        self.words, self.beware = _text(), _text()
+        self.words.setMinimumHeight(LINES * self.words.fontMetrics().lineSpacing())
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(6)
+        layout.addWidget(self.side, 1)
+        layout.addWidget(self.words)
+        layout.addWidget(self.beware)
+
+    def show_design(self, design: Design | None, palette: Palette | None) -> None:
+        """Show the hat; where there is none, the last one stays, greyed, since the hand is still typing."""
+        self.side.setEnabled(design is not None)
+        if design is None:
+            self.words.setText(tr("No hat comes of these answers: what is wrong stands beside them."))
+            self.beware.hide()
+            return
+        if design != self.document.design or palette is not self._palette:
+            self._palette = palette
+            self.document.replace(design, path=None, palette=palette)
+        appraisal = self.document.appraisal
+        self.words.setText("\n".join(_lines(appraisal)))
+        troubles = [sentence(found.message) for found in appraisal.findings if _is_told(found.check, found.severity)]
+        self.beware.setText("\n".join(f"! {trouble}" for trouble in troubles[:3]))
+        self.beware.setVisible(bool(troubles))
+
+
+def _is_told(check: str, severity: str) -> bool:
+    return severity != "note" and check in OF_THE_HAT
+
+
+def _lines(appraisal: Appraisal) -> Iterator[str]:
+    """Tell the hat in a line, then its bands as they stand, the top one first."""
+    design = appraisal.design
+    yield tr("{0} stitches cast on, {1} rounds:").format(appraisal.cast_on_stitches, len(appraisal.rounds))
+    for band in reversed(design.bands):
+        rounds, first, last = len(band.rounds), band.stitches(0), band.stitches(len(band.rounds) - 1)
+        if first != last:
+            yield tr("{0}: {1} rounds, {2} to {3} stitches").format(band.name, rounds, first, last)
+        elif rounds == 1:
+            yield tr("{0}: 1 round of {1} stitches").format(band.name, first)
+        else:
+            yield tr("{0}: {1} rounds of {2} stitches").format(band.name, rounds, first)
+
+
+def _text() -> QLabel:
+    label = QLabel()
+    label.setTextFormat(Qt.TextFormat.PlainText)
+    label.setWordWrap(True)
+    label.setAlignment(Qt.AlignmentFlag.AlignTop)
+    return label
