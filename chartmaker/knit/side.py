@@ -64,7 +64,7 @@ class Side:
     parts: tuple[Part, ...]
     """Those that the hat has, from the worn edge up."""
     puckered: tuple[int, ...]
-    """Places at the top of rounds that pucker."""
+    """Places at the top of rounds that draw in faster than fabric lies flat; gathers are not among them."""
 
     @property
     def edge_radius_cm(self) -> float:
@@ -106,7 +106,11 @@ def side(design: Design, fabric: Fabric, profile: Profile) -> Side:
         strips=_strips(design, folded),
         edges=_edges(design, worn, folded),
         parts=_parts(design, len(worn) - 1),
-        puckered=tuple(at + 1 - folded for at, puckers in enumerate(profile.puckers) if puckers and at >= folded),
+        puckered=tuple(
+            at + 1 - folded
+            for at, (puckers, run) in enumerate(zip(profile.puckers, profile.run_cm, strict=True))
+            if puckers and run < 0 and at >= folded
+        ),
     )
 
 

@@ -10,6 +10,7 @@ from functools import cached_property
 from math import hypot
 from typing import Literal
 
+from chartmaker.knit.beside_line import beside
 from chartmaker.knit.side import Place, Side, Strip, around_cm
 
 StrokeKind = Literal["outline", "fold", "hidden", "edge", "axis", "dimension", "witness", "pucker"]
@@ -21,8 +22,8 @@ GAP_LINES = 0.7
 """Between the hat and a dimension line, in heights of a line of text."""
 TICK_LINES = 0.28
 """Half the length of the stroke that ends a dimension line."""
-LEAST_SHARE = 0.3
-"""The hat takes at least this share of the width, or the measures beside it are left out."""
+LEAST_SHARE = 0.45
+"""The measures beside the hat are left out where they would make it smaller than this share."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,10 +105,9 @@ class Sheet:
 
 def lay_out_side(side: Side, sheet: Sheet, words: SideWords, *, is_plate: bool = False) -> SideDrawing:
     """Place the drawing in the middle of a sheet, as large as its measures leave room; `is_plate` names a tam's."""
-    for has_sides in (True, False):
-        draft = _Draft(side, sheet, words, is_plate=is_plate, has_sides=has_sides)
-        if draft.hat_width >= LEAST_SHARE * sheet.width or not has_sides:
-            break
+    draft, bare = (_Draft(side, sheet, words, is_plate=is_plate, has_sides=has_sides) for has_sides in (True, False))
+    if draft.scale < LEAST_SHARE * bare.scale:
+        draft = bare
     return SideDrawing(
         area=draft.area(),
         cuff=draft.cuff(),
@@ -231,18 +231,15 @@ class _Draft:
     # --- measures
 
     @cached_property
-    def depth_line(self) -> list[Point]:
-        """The left half of the outline, moved outwards by the gap, a point to each place."""
+    def depth_line(self) -> tuple[tuple[Point, ...], tuple[int, ...]]:
+        """The line along the left half of the outline, and which of its points stands for each place."""
         points = [self.at(place, -1) for place in self.side.outline]
         fold_px = max((radius for radius, _ in self.side.fold), default=0.0) - self.side.edge_radius_cm
-        off = self.gap + max(0.0, fold_px) * self.scale
-        moved = []
-        for index, (x, y) in enumerate(points):
-            (x1, y1), (x2, y2) = points[max(0, index - 1)], points[min(len(points) - 1, index + 1)]
-            along_x, along_y = x2 - x1, y2 - y1
-            long = hypot(along_x, along_y) or 1.0
-            moved.append((x + off * along_y / long, y - off * along_x / long))
-        return moved
+        return beside(points, self.gap + max(0.0, fold_px) * self.scale)
+
+    def _beside(self, place: int) -> Point:
+        line, point_of = self.depth_line
+        return line[point_of[place]]
 
     @property
     def _foot_y(self) -> float:
@@ -287,11 +284,12 @@ class _Draft:
             yield Stroke("witness", ((self.at((radius, 0.0))[0] + 2, y), (x + self.gap / 2, y)))
 
     def _depth(self) -> Iterator[Stroke]:
-        yield Stroke("dimension", tuple(self.depth_line))
+        yield Stroke("dimension", self.depth_line[0])
         outline = self.side.outline
         for place in {0, *(part.last for part in self.side.parts)}:
-            (x1, y1), (x2, y2) = self.at(outline[place], -1), self.depth_line[place]
-            away = (x2 - x1) / self.gap, (y2 - y1) / self.gap
+            (x1, y1), (x2, y2) = self.at(outline[place], -1), self._beside(place)
+            long = hypot(x2 - x1, y2 - y1) or 1.0
+            away = (x2 - x1) / long, (y2 - y1) / long
             yield Stroke("witness", ((x1 + 2 * away[0], y1 + 2 * away[1]), (x2 + 3 * away[0], y2 + 3 * away[1])))
             yield self._tick((x2, y2), (away[0] - away[1], away[0] + away[1]))
 
@@ -327,10 +325,10 @@ class _Draft:
     def _depth_labels(self) -> Iterator[Label]:
         """Write each part's depth at the left of its stretch, clear of the line."""
         line = self.sheet.line
-        middles = [self.depth_line[(part.first + part.last) // 2][1] - line / 2 for part in self.side.parts]
+        middles = [self._beside((part.first + part.last) // 2)[1] - line / 2 for part in self.side.parts]
         tops = _spread(middles[::-1], apart=line, low=0.0, high=self.sheet.height - line)[::-1]
         for text, y in zip(self.part_texts, tops, strict=True):
-            beside = [x for x, at in self.depth_line if y - line <= at <= y + 2 * line]
+            beside = [x for x, at in self.depth_line[0] if y - line <= at <= y + 2 * line]
             x = min(beside or [self.middle - self.hat_width / 2 - self.gap])
             yield self._label("measure", text, (x - self.gap / 2, y), "right")
 
@@ -347,10 +345,10 @@ class _Draft:
         for edge, y, above in zip(self.side.edges, ys, ys[1:], strict=False):
             text = self.words.radius.format(self.words.length(edge.radius_cm))
             x = self.at(self.side.outline[edge.place])[0]
-            has_room = y - above >= self.sheet.line and y <= self._covered_y
+            has_room = y - above >= 1.15 * self.sheet.line and y <= self._covered_y
             if text != told and has_room and self.sheet.text_width(text) <= x - self.middle - 1.5 * self.gap:
                 told = text
-                yield self._label("radius", text, (x - self.gap, y - self.sheet.line), "right")
+                yield self._label("radius", text, (x - self.gap, y - 1.1 * self.sheet.line), "right")
 
     def _fold_name(self) -> Iterator[Label]:
         """Write what lies double, where it has room."""
