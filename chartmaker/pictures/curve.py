@@ -13,7 +13,7 @@ from numpy.typing import NDArray
 from chartmaker.knit.profile import Profile
 from chartmaker.model.design import Design
 from chartmaker.model.hat import Fold
-from chartmaker.pictures.outline import Outline, outline, softened
+from chartmaker.pictures.outline import Outline, eased, outline, softened
 
 THICKNESS_CM = 0.32
 """From the middle of stranded fabric to the middle of what lies on it: common practice, no source."""
@@ -87,6 +87,7 @@ def curve_of(design: Design, profile: Profile, *, laid: bool = False) -> Curve:
         if not can_lie_flat(design):
             raise ValueError("only a tam lies flat on a plate; this hat is none")
         return _laid(shape, design.hat.fold, round_cm=design.gauge.round_height_cm)
+    shape = eased(shape, round_cm=design.gauge.round_height_cm)
     fold = design.hat.fold
     if fold is None:
         return _line(shape.radius_cm, shape.height_cm, np.arange(len(shape.radius_cm), dtype=np.float64))

@@ -22,7 +22,7 @@ from chartmaker.pictures.curve import curve_of
 from chartmaker.pictures.flat import averaged
 from chartmaker.pictures.frame import require_width
 from chartmaker.pictures.knit import Surface, tile_size
-from chartmaker.pictures.outline import Outline, outline, softened
+from chartmaker.pictures.outline import Outline, eased, outline, softened
 from chartmaker.pictures.shades import LetterColours, encoded
 from chartmaker.pictures.trims import SewnTrims, trim_room
 
@@ -82,7 +82,7 @@ def draw_worn(
     Raises ValueError for a width that is not accepted.
     """
     require_width(width_px)
-    shape = outline(profile)
+    shape = eased(outline(profile), round_cm=design.gauge.round_height_cm)
     wanted = hat_camera(shape, design, width_px=width_px)
     pixels = wanted.width_px * wanted.height_px
     pieces = PIECES if pixels * PIECES**2 <= MOST_PIXELS else 1
