@@ -50,7 +50,7 @@ def test_every_answer_can_be_said(out):
         "stocking",
         60,
     )
-    assert design.hat.fold.rounds == round(3 * 3.0) - 2
+    assert design.hat.fold.rounds == round(3 * 3.0) - 4
     assert [(trim.kind, trim.letter, trim.size_cm) for trim in design.hat.trims] == [("pompom", "D", 6)]
     assert design.bands[-1].times == 3
     assert design.bands[3].stitches(0) % 8 == 0

@@ -24,7 +24,7 @@ REPEATS = {"rib-1x1": 2, "rib-2x2": 4, "rolled": 2, "two-coloured-1x1": 2, "two-
 """Stitches that a kind repeats over; the others go with any count."""
 ROLL_CM = 2.0
 """Plain fabric that rolls up at a rolled edge: common practice, no source."""
-CUFF_ROUNDS_LESS = 2
+CUFF_ROUNDS_LESS = 4
 """By how many rounds a cuff is lower than the rib that it lies on, so that it does not cover what is above."""
 FEWEST_ROUNDS = 2
 """Rounds of the shallowest brim, each side of a fold."""
