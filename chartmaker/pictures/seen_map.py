@@ -78,16 +78,22 @@ class _Found:
     shows_right: NDArray[np.bool_]
 
 
-def seen_halves(curve: Curve, view: Camera) -> tuple[SeenMap, SeenMap]:
-    """Find what each pixel of a whole picture shows: in its right half, and in its left one, which is alike."""
+def right_columns(curve: Curve, view: Camera) -> slice:
+    """Give the columns of a picture from its middle to the right edge of the hat."""
     first = view.width_px // 2
-    columns = slice(first, min(view.width_px, first + math.ceil(curve.reach_cm * view.px_per_cm) + 1))
+    return slice(first, min(view.width_px, first + math.ceil(curve.reach_cm * view.px_per_cm) + 1))
+
+
+def seen_halves(curve: Curve, view: Camera, columns: slice) -> tuple[SeenMap, SeenMap]:
+    """Find what the pixels of some columns of the right half show, and those across the middle, which are alike.
+
+    The places are those of the whole picture; the middle column of an odd width is in both.
+    """
     half = seen_in_columns(curve, view, columns)
     row, column = np.divmod(half.places, np.int32(columns.stop - columns.start))
     line = row * np.int32(view.width_px)
-    right = line + column + np.int32(first)
-    left = line + np.int32(view.width_px - 1 - first) - column
-    # The middle column of an odd width is seen twice, and painted twice alike.
+    right = line + column + np.int32(columns.start)
+    left = line + np.int32(view.width_px - 1 - columns.start) - column
     return replace(half, places=right), replace(half, places=left, angle=-half.angle)
 
 

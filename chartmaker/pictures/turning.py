@@ -22,7 +22,7 @@ from chartmaker.pictures.frame import require_width
 from chartmaker.pictures.hat_colours import HatColours, hat_colours
 from chartmaker.pictures.lamp import lit, shadow
 from chartmaker.pictures.quick import CodedPicture, QuickTiles, ground
-from chartmaker.pictures.seen_map import SeenMap, seen_halves, seen_in_columns
+from chartmaker.pictures.seen_map import SeenMap, right_columns, seen_halves
 from chartmaker.pictures.shades import encoded
 from chartmaker.pictures.shot import Shot, shot_of
 from chartmaker.pictures.trims import SewnTrims, trim_room
@@ -65,7 +65,7 @@ class _Kept:
     """What one frame leaves for the next, as long as only the turn changes."""
 
     view: Camera
-    halves: tuple[Shot, Shot]
+    halves: list[Shot]
     tiles: QuickTiles
     ground: Pixels
     nearness: NDArray[np.float32]
@@ -125,17 +125,20 @@ class TurningHat:
         tiles = self._tiles_for(view)
         if tiles.relief not in self._quick:
             self._quick[tiles.relief] = QuickTiles(tiles)
-        right, left = seen_halves(self.curve, view)
-        shot = self._shot(right, view, tiles)
-        halves = shot, shot.mirrored(left, lit(left, view, self.curve))
+        halves = self._halves(view, tiles, right_columns(self.curve, view))
         nearness = np.full(view.width_px * view.height_px if self._trims else 0, -np.inf, dtype=np.float32)
         if self._trims:
-            for half in (right, left):
-                nearness[half.places] = half.nearness
-        return _Kept(view, halves, self._quick[tiles.relief], ground(view, self._foot_cm), nearness)
+            for seen, _ in halves:
+                nearness[seen.places] = seen.nearness
+        return _Kept(
+            view, [shot for _, shot in halves], self._quick[tiles.relief], ground(view, self._foot_cm), nearness
+        )
 
-    def _shot(self, seen: SeenMap, view: Camera, tiles: FabricTiles) -> Shot:
-        return shot_of(seen, view, tiles, self._counts, light=lit(seen, view, self.curve))
+    def _halves(self, view: Camera, tiles: FabricTiles, columns: slice) -> tuple[tuple[SeenMap, Shot], ...]:
+        """Work out columns of the right half, and those across the middle, which differ by their light."""
+        right, left = seen_halves(self.curve, view, columns)
+        shot = shot_of(right, view, tiles, self._counts, light=lit(right, view, self.curve))
+        return (right, shot), (left, shot.mirrored(left, lit(left, view, self.curve)))
 
     def _tiles_for(self, view: Camera) -> FabricTiles:
         stitch_px = self._stitch_cm * view.px_per_cm
@@ -166,13 +169,13 @@ class TurningHat:
         canvas = Canvas(view.height_px, view.width_px)
         tiles = self._tiles_for(view)
         at_once = max(1, PIXELS_AT_ONCE // view.height_px)
-        for first in range(0, view.width_px, at_once):
-            columns = slice(first, min(first + at_once, view.width_px))
-            seen = seen_in_columns(self.curve, view, columns)
-            row, column = np.divmod(seen.places, columns.stop - columns.start)
-            values, light = self._shot(seen, view, tiles).values(turn, tiles)
-            canvas.light[row, column + first] = tiles.light[values] * light[:, None]
-            canvas.nearness[row, column + first] = seen.nearness
+        right = right_columns(self.curve, view)
+        for first in range(right.start, right.stop, at_once):
+            columns = slice(first, min(first + at_once, right.stop))
+            for seen, shot in self._halves(view, tiles, columns):
+                values, light = shot.values(turn, tiles)
+                canvas.light.reshape(-1, 3)[seen.places] = tiles.light[values] * light[:, None]
+                canvas.nearness.reshape(-1)[seen.places] = seen.nearness
         self._trims.paint(canvas, view, turn=turn)
         for top in range(0, view.height_px, ROWS_AT_ONCE):
             rows = slice(top, min(top + ROWS_AT_ONCE, view.height_px))

@@ -10,7 +10,7 @@ from chartmaker.appraisal import appraise
 from chartmaker.files.design_reading import read_design
 from chartmaker.pictures.camera import Camera
 from chartmaker.pictures.curve import Curve, curve_of
-from chartmaker.pictures.seen_map import SeenMap, seen_halves, seen_in_columns
+from chartmaker.pictures.seen_map import SeenMap, right_columns, seen_halves, seen_in_columns
 from chartmaker.pictures.viewpoint import Viewpoint, turning_camera
 
 EXAMPLES = Path(__file__).parents[2] / "examples"
@@ -99,7 +99,7 @@ def test_both_halves_together_are_the_whole(width: int, tilt: float) -> None:
     curve = half_ball()
     view = turning_camera(curve, (0, 0), Viewpoint(tilt_degrees=tilt), width_px=width, height_px=240)
     alone = whole(curve, view)
-    halves = seen_halves(curve, view)
+    halves = seen_halves(curve, view, right_columns(curve, view))
     joined = {}
     for half in halves:
         joined.update(zip(half.places.tolist(), zip(half.row.tolist(), half.height.tolist(), strict=True), strict=True))

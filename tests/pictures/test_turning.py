@@ -6,17 +6,22 @@ from pathlib import Path
 
 import numpy as np
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 from numpy.typing import NDArray
 
 from chartmaker.appraisal import Appraisal, appraise
 from chartmaker.files.design_reading import read_design
 from chartmaker.files.palette_reading import read_palette_beside
-from chartmaker.model.hat import Fold, Hat, Trim
+from chartmaker.model.design import Design
+from chartmaker.model.hat import FOLD_WAYS, Fold, Hat, Trim
 from chartmaker.pictures.shades import SURROUND, LetterColours, shade_colours
+from chartmaker.pictures.tints import TINTS
 from chartmaker.pictures.turning import Dress, prepare
 from chartmaker.pictures.viewpoint import VIEWPOINTS, Viewpoint
 from tests.builders import chart
 from tests.pictures.points_hat import draw_worn
+from tests.strategies import designs
 
 EXAMPLES = Path(__file__).parents[2] / "examples"
 BRIGHT, DARK = (85.0, 0.0, 10.0), (30.0, 15.0, -50.0)
@@ -198,3 +203,20 @@ def test_colours_of_letters_without_a_shade_are_greys() -> None:
     seen = prepare(appraisal).frame(Viewpoint(), 100, 100)
     assert (seen.max(axis=2) == seen.min(axis=2)).all()
     assert isinstance(prepare(appraisal)._colours.trims, LetterColours)
+
+
+@settings(max_examples=40, deadline=None)
+@given(
+    designs(),
+    st.builds(Viewpoint, turn_degrees=st.floats(-400, 400), tilt_degrees=st.floats(-90, 90), zoom=st.floats(0.1, 8)),
+    st.none() | st.builds(Fold, st.sampled_from(FOLD_WAYS), st.integers(1, 40)),
+    st.builds(Dress, tint=st.sampled_from(TINTS), surface=st.sampled_from(["knit", "flat"])),
+)
+def test_any_hat_is_painted_from_anywhere(design: Design, place: Viewpoint, fold: Fold | None, dress: Dress) -> None:
+    hat = replace(design.hat, fold=fold)
+    dress = replace(dress, laid=hat.shape == "tam" and fold is not None)
+    turning = prepare(appraise(replace(design, hat=hat)), dress)
+    for fine in (False, True):
+        seen = turning.frame(place, 60, 47, fine=fine)
+        assert seen.shape == (47, 60, 3)
+        assert seen.dtype == np.uint8
