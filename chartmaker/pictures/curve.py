@@ -22,7 +22,7 @@ FOLD_STEPS = 8
 ROLL_TURNS, ROLL_TIGHTENS = 1.2, 0.45
 """How far an edge rolls in, in whole turns, and how much narrower it is at its end: by eye, no source."""
 ROLL_STEPS = 40
-LENS = (0.10, 0.055)
+LENS = (0.12, 0.07)
 """How thick a laid tam stands above and below its rim, as parts of its radius: by eye, no source."""
 RIB_AT_REST = 0.82
 """How wide an opening draws in when nothing stretches it, as a part of its worn radius: common practice, no source."""

@@ -35,6 +35,8 @@ MOST_PIXELS = 20_000_000
 PIXELS_AT_ONCE = 1_500_000
 ROWS_AT_ONCE = 64
 """Pixels that the surface is worked out for at once, and rows that are coded at once."""
+FOOT_CM = 1.2
+"""What is no higher above the ground casts the shadow on it."""
 FRAMES = 16, 4096
 """Narrowest and widest side of a frame."""
 
@@ -154,7 +156,7 @@ class TurningHat:
     def _foot_cm(self) -> float:
         """Radius of what stands on the ground."""
         curve = self.curve
-        return float(curve.radius_cm[curve.height_cm <= curve.foot_cm + 0.1].max())
+        return float(curve.radius_cm[curve.height_cm <= curve.foot_cm + FOOT_CM].max())
 
     def _still(self, wanted: Camera, turn: float) -> Pixels:
         pixels = wanted.width_px * wanted.height_px
