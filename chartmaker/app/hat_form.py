@@ -86,6 +86,7 @@ class HatForm(QScrollArea):
         self.trims.show_design(design)
         if self.notes.toPlainText() != design.notes:
             self.notes.setPlainText(design.notes)
+        self._keep_width()
 
     def take(self, field: Field, value: Any) -> None:
         """Set a field, or say why not."""
@@ -101,6 +102,12 @@ class HatForm(QScrollArea):
         for field, control in self.controls.items():
             if field.kind and isinstance(control, MeasureBox | OptionalMeasureLine):
                 control.show_in(self._quantity(field))
+        self._keep_width()
+
+    def _keep_width(self) -> None:
+        """Be as wide as the controls are: the form scrolls upright alone."""
+        bar = self.verticalScrollBar().sizeHint().width()
+        self.setMinimumWidth(max(LEAST_WIDTH, self.widget().minimumSizeHint().width() + bar))
 
     def _quantity(self, field: Field) -> Quantity:
         units = self._units.units
@@ -124,8 +131,6 @@ class HatForm(QScrollArea):
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setWidgetResizable(True)
         self.setWidget(inside)
-        bar = self.verticalScrollBar().sizeHint().width()
-        self.setMinimumWidth(max(LEAST_WIDTH, inside.minimumSizeHint().width() + bar))
 
     def _group(self, title: str, fields: tuple[Field, ...]) -> QGroupBox:
         box = QGroupBox(title)

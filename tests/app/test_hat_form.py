@@ -134,6 +134,20 @@ def test_a_pompom_is_sewn_on_changed_and_taken_off(window, page):
     assert window.document.design == SHORT
 
 
+def test_no_control_is_cut_off_at_the_side_in_either_units(window, page):
+    QTest.mouseClick(page.form.trims.adders["tassel"], LEFT)
+    for _ in range(2):
+        window.units.toggle()
+        QApplication.processEvents()
+        inside = page.form.widget()
+        assert inside.width() <= page.form.viewport().width()
+        controls = (*page.form.controls.values(), *page.form.trims.lines[0].widgets)
+        for widget in (control for control in controls if control.isVisible()):
+            right = widget.mapTo(inside, widget.rect().topRight()).x()
+            assert right < page.form.viewport().width()
+            assert widget.width() >= widget.minimumSizeHint().width()
+
+
 def test_inches_are_shown_and_typed_and_the_design_stays_metric(window, page):
     head = page.control("hat", "head_cm")
     QTest.keyClick(window, Qt.Key.Key_U, Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier)
