@@ -8,6 +8,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from chartmaker.knit.crown import crown_start
 from chartmaker.knit.depth_rules import Plate, WantedDepth, wanted_depth
 from chartmaker.model.band import Band
 from chartmaker.model.design import Design
@@ -15,8 +16,8 @@ from chartmaker.model.design import Design
 FITS, SHORT, DEEP = "fits", "too short", "too deep"
 EDGE_ROUNDS = 6
 """Plain rounds at the cast-on edge, below the first textured one, that still belong to the brim: an edge to roll."""
-REST_ROUNDS = 6
-"""Plain rounds between two shaped bands that still belong to the crown."""
+PLAIN_SHARE = 0.5
+"""The share of a crown's lowest band that may be plain at its foot: a dome begins slowly, a body is longer."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -123,7 +124,7 @@ def parts_of(design: Design) -> Parts:
     fold = design.hat.fold
     worn = min(fold.rounds, rounds) if fold else 0
     under_fold = worn * 2 if fold and fold.way != "roll" else worn
-    crown = max(_crown_round(design.bands), worn)
+    crown = max(_crown_round(design), worn)
     body = min(max(_brim_rounds(design.bands), under_fold), crown)
     return Parts(worn=worn, body=body, crown=crown, rounds=rounds)
 
@@ -137,27 +138,15 @@ def starts_of(bands: Sequence[Band]) -> tuple[int, ...]:
     return tuple(starts)
 
 
-def crown_band(bands: Sequence[Band]) -> int:
-    """Give the lowest of the narrowing bands that close the hat, by index; how many there are where none does."""
-    found, plain = len(bands), 0
-    for index in reversed(range(len(bands))):
-        if _change(bands[index]) < 0:
-            found, plain = index, 0
-        else:
-            plain += len(bands[index].rounds)
-        if plain > REST_ROUNDS:
-            break
-    return found
-
-
-def _crown_round(bands: Sequence[Band]) -> int:
+def _crown_round(design: Design) -> int:
     """Give the crown's first round; long plain rounds at the foot of its lowest band are the body's."""
-    index = crown_band(bands)
+    index = crown_start(design)
+    bands = design.bands
     below = sum(len(band.rounds) for band in bands[:index])
-    if index == len(bands):
+    if index is None:
         return below
     plain = next((number for number, line in enumerate(bands[index].rounds) if line.is_shaped), 0)
-    return below + (plain if plain > REST_ROUNDS else 0)
+    return below + (plain if not index or plain > PLAIN_SHARE * len(bands[index].rounds) else 0)
 
 
 def _brim_rounds(bands: Sequence[Band]) -> int:
