@@ -9,8 +9,8 @@ import math
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 
+from chartmaker.knit.changing_band import changing_band
 from chartmaker.knit.crown_pattern import carried
-from chartmaker.knit.fit_help import changing_band
 from chartmaker.knit.profile import GIVE, GIVE_ROUNDS, SPREAD_ROUNDS, flat_disc_decreases, hemisphere_stitches
 from chartmaker.knit.wedge import DECREASES, narrowed, takes, widths
 from chartmaker.model.band import Band

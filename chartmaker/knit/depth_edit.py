@@ -22,13 +22,20 @@ class Run:
     first: int
     """Index in the band."""
     rounds: int
+    is_rest: bool
+    """Whether it stands between patterns by its band's name, so that it gives and takes before others do."""
+
+
+REST_NAMES = ("rest", "plain", "before crown")
+"""Names of bands that are there to keep others apart: those that new hats and plain rounds get."""
 
 
 def add_or_take_rounds(design: Design, rounds: int) -> ReplaceBands | None:
     """Make the edit that adds plain rounds below the crown, or takes out as many where the number is negative.
 
-    The longest plain run grows, or gives first; every run keeps a round, so that patterns stay apart. Where there is
-    nothing plain to work again, a plain band is laid in below the crown.
+    The longest plain run grows, or gives first, rests before others, which may be waiting for a motif; every run keeps
+    a round, so that patterns stay apart. Where there is nothing plain to work again, a plain band is laid in below the
+    crown.
     Raises ValueError, with a sentence, where the plain rounds don't suffice, or the hat would have too many.
     """
     if not rounds:
@@ -38,7 +45,7 @@ def add_or_take_rounds(design: Design, rounds: int) -> ReplaceBands | None:
     if rounds < 0:
         return with_bands(design, tuple(_without(design, runs, -rounds)), text)
     if runs:
-        longest = max(runs, key=lambda run: (run.rounds, run.band, run.first))
+        longest = max(runs, key=lambda run: (run.is_rest, run.rounds, run.band, run.first))
         return with_bands(design, tuple(_with_more(design, longest, rounds)), text)
     return with_bands(design, tuple(_with_plain_band(design, rounds)), text)
 
@@ -65,7 +72,7 @@ def _runs_in(band: Band, number: int, *, start: int, parts: Parts) -> Iterator[R
     for is_plain, group in groupby(inside, key=lambda index: _plain_letter(band.rounds[index])):
         indexes = list(group)
         if is_plain:
-            yield Run(number, indexes[0], len(indexes))
+            yield Run(number, indexes[0], len(indexes), _is_rest(band))
 
 
 def _plain_letter(line: Round) -> str:
@@ -88,7 +95,7 @@ def _last_of_brim(design: Design, parts: Parts) -> Iterator[Run]:
     same = next((n for n in range(last, -1, -1) if band.rounds[n] != band.rounds[last]), -1) + 1
     first = max(same, parts.worn - start, 0)
     if not band.rounds[last].is_shaped:
-        yield Run(number, first, last - first + 1)
+        yield Run(number, first, last - first + 1, _is_rest(band))
 
 
 def _with_more(design: Design, run: Run, rounds: int) -> Iterator[Band]:
@@ -110,7 +117,7 @@ def _without(design: Design, runs: tuple[Run, ...], rounds: int) -> Iterator[Ban
             "take rounds out of a pattern by hand, or set the depth that is wanted"
         )
     for _ in range(rounds):
-        left[max(range(len(left)), key=lambda place: left[place])] -= 1
+        left[max(range(len(left)), key=lambda place: (runs[place].is_rest and left[place] > 1, left[place]))] -= 1
     gone = {
         (run.band, run.first + keeps + number)
         for run, keeps in zip(runs, left, strict=True)
@@ -140,6 +147,10 @@ def _with_plain_band(design: Design, rounds: int) -> Iterator[Band]:
         yield band
         yield Band(name="plain", times=band.times, rounds=plain)
     yield from design.bands[place + 1 :]
+
+
+def _is_rest(band: Band) -> bool:
+    return band.name.rstrip("0123456789 ").lower() in REST_NAMES
 
 
 def _counted(rounds: int) -> str:

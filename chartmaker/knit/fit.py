@@ -18,6 +18,8 @@ from chartmaker.model.gauge import Gauge
 from chartmaker.model.hat import Hat
 
 FITS, SNUG, LOOSE, TOO_TIGHT = "fits", "snug", "loose", "too tight"
+REPEAT, SPACER, PLAIN_ROUND, CROWN = "repeat", "spacer", "plain-round", "crown"
+"""Kinds of help."""
 TOLERANCE_CM = 1.5
 """How far a hat may be from what was asked and still fit: common practice, no source."""
 TIGHTEST_CM = 10.0
@@ -82,6 +84,19 @@ class Fit:
     """Whether the nearest is within `NEAR_ENOUGH` of the head from what was asked."""
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Help:
+    """One thing to do, and the stitch count that it makes possible."""
+
+    kind: str
+    """One of repeat, spacer, plain-round, crown."""
+    text: str
+    """What to do and what comes of it, as a sentence."""
+    candidate: Candidate
+    edit: ReplaceBands
+    """Does it, and gives every band its times for the new count."""
+
+
 def fit(design: Design, *, most: int = USUAL_COUNT) -> Fit:
     """Find the counts that every band allows, `most` of them at most; fewer where the limits leave no more.
 
@@ -139,6 +154,27 @@ def is_near(stitches: int, design: Design) -> bool:
     """Tell whether a count is as near to what was asked as stitch counts should be."""
     off = circumference_cm(stitches, design.gauge) - design.hat.wanted_cm
     return abs(off) <= NEAR_ENOUGH * design.hat.head_cm
+
+
+def closest(counts: Counts, design: Design) -> int | None:
+    """Give the count nearest to the target, of two the smaller; None where none is allowed."""
+    target = target_of(design)
+    if not counts.step:
+        return None
+    below = int(min(target, counts.most) // counts.step) * counts.step
+    near = [count for count in (below, below + counts.step) if count in counts.all]
+    return min(near, key=lambda count: abs(count - target), default=None)
+
+
+def nearest_near(counts: Counts, design: Design) -> int | None:
+    """Give the count nearest to the target; None where that is not near enough."""
+    count = closest(counts, design)
+    return count if count is not None and is_near(count, design) else None
+
+
+def comes_of(candidate: Candidate) -> str:
+    """Tell what a help makes possible, to put after what to do."""
+    return f"then {candidate.stitches} can be cast on, {candidate.circumference_cm:.1f} cm round"
 
 
 def feet_of(bands: Sequence[Band]) -> tuple[Foot, ...]:

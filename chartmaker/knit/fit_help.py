@@ -1,54 +1,48 @@
 """What would help where no stitch count that the bands allow is near enough: edits, each told in a sentence.
 
-Three ways: the repeats that hinder drawn in fewer stitches, a spacer stitch in them, or a plain round between two bands
-that changes the count. Each edit makes the whole hat meet at a count near enough to what was asked.
+Four ways: the repeats that hinder drawn in fewer stitches, a spacer stitch in them, a plain round between two bands
+that changes the count, or the crown made anew (`fit_crown`). Each edit makes the whole hat meet at a count near enough
+to what was asked.
 """
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from math import gcd, lcm
 
+from chartmaker.knit.changing_band import changing_band
 from chartmaker.knit.fit import (
-    Candidate,
+    PLAIN_ROUND,
+    REPEAT,
+    SPACER,
     Counts,
+    Fit,
     Foot,
+    Help,
     allowed,
     bands_for,
     circumference_cm,
+    comes_of,
     feet_of,
     is_near,
     judged,
+    nearest_near,
     shares_of,
     target_of,
 )
+from chartmaker.knit.fit_crown import crown_help
 from chartmaker.model.band import Band
 from chartmaker.model.counts import rounds_not_meeting
 from chartmaker.model.design import Design
-from chartmaker.model.edits import ReplaceBands, with_bands
+from chartmaker.model.edits import with_bands
 from chartmaker.model.repeat_edits import change_repeat
 from chartmaker.model.round import Round
-from chartmaker.model.stitches import Shaping
 
-REPEAT, SPACER, PLAIN_ROUND = "repeat", "spacer", "plain-round"
 MOST_OF_A_KIND = 2
 """Helps of one kind that are given, the smallest changes first."""
 MOST_SPACERS = 3
 """Stitches that a repeat is widened or narrowed by: a motif stands apart by as much and still reads as one pattern."""
 MOST_CHANGE = 0.1
 """The share of its stitches that one round may gain or lose: common practice, no source."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Help:
-    """One thing to do, and the stitch count that it makes possible."""
-
-    kind: str
-    """One of repeat, spacer, plain-round."""
-    text: str
-    """What to do and what comes of it, as a sentence."""
-    candidate: Candidate
-    edit: ReplaceBands
-    """Does it, and gives every band its times for the new count."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,7 +65,16 @@ def helps(design: Design) -> tuple[Help, ...]:
     ):
         made = (_helped(design, feet, kind, trial) for trial in sorted(wanted, key=lambda one: abs(one.change)))
         found += _first(made)
-    return (*found, *_first(_plain_rounds(design, feet)))
+    crown = crown_help(design)
+    return (*found, *_first(_plain_rounds(design, feet)), *((crown,) if crown else ()))
+
+
+def helps_beside(design: Design, found: Fit) -> tuple[Help, ...]:
+    """Find what helps beside the counts of a fit: anything where none is near enough, else a crown for a nearer one."""
+    if not found.is_near_enough:
+        return helps(design)
+    crown = crown_help(design)
+    return (crown,) if crown else ()
 
 
 def hindering(feet: Sequence[Foot]) -> list[tuple[int, ...]]:
@@ -114,30 +117,20 @@ def _helped(design: Design, feet: Sequence[Foot], kind: str, trial: _Trial) -> H
     """Make the help of a trial; None where it does not help."""
     if trial.change:
         # Most trials come to nothing; those are known by their feet, before any round is made.
-        count = _nearest(allowed(_changed_feet(feet, trial)), design)
+        count = nearest_near(allowed(_changed_feet(feet, trial)), design)
         if count is None:
             return None
     try:
         bands = _changed_bands(design, trial)
-        count = _nearest(allowed(feet_of(bands)), design)
+        count = nearest_near(allowed(feet_of(bands)), design)
         edit = count and with_bands(design, bands_for(bands, count), _edit_text(trial))
     except ValueError:
         return None
     if not count or not edit or not rounds_not_meeting(edit.applied_to(design)) <= rounds_not_meeting(design):
         return None
     candidate = judged(count, design, times=tuple(band.times for band in edit.after))
-    text = f"{_what(design, bands, trial)}: {_comes_of(candidate)}"
+    text = f"{_what(design, bands, trial)}: {comes_of(candidate)}"
     return Help(kind=kind, text=text, candidate=candidate, edit=edit)
-
-
-def _nearest(counts: Counts, design: Design) -> int | None:
-    """Give the count nearest to the target; None where that is not near enough."""
-    target = target_of(design)
-    if not counts.step:
-        return None
-    below = int(target // counts.step) * counts.step
-    near = [count for count in (below, below + counts.step) if count in counts.all and is_near(count, design)]
-    return min(near, key=lambda count: abs(count - target), default=None)
 
 
 def _changed_feet(feet: Sequence[Foot], trial: _Trial) -> list[Foot]:
@@ -238,25 +231,9 @@ def _with_plain_round(design: Design, place: int, cast_on: int, above: int) -> I
         text = (
             f"put a plain round that {verb} {abs(above - below)} stitches, evenly, above {_name(design, place - 1)}, "
             f"so that {_name(design, place)} has {above}, {circumference_cm(above, design.gauge):.1f} cm: "
-            f"{_comes_of(candidate)}"
+            f"{comes_of(candidate)}"
         )
         yield Help(kind=PLAIN_ROUND, text=text, candidate=candidate, edit=edit)
-
-
-def changing_band(*, below: int, above: int, letter: str) -> Band:
-    """Make a band of one round that eats `below` stitches and has `above`, the shaping spread evenly.
-
-    At most every second stitch can be made, or be a decrease.
-    """
-    times = gcd(below, above)
-    cells, eaten = above // times, below // times
-    count = abs(cells - eaten)
-    sign = Shaping.MAKE if cells > eaten else Shaping.K2TOG
-    signs = bytes(
-        sign if (stitch + 1) * count // cells > stitch * count // cells else Shaping.PLAIN for stitch in range(cells)
-    )
-    name = "increase" if above > below else "decrease"
-    return Band(name=name, times=times, rounds=(Round(letter, bytes(cells), signs),))
 
 
 def _edit_text(trial: _Trial) -> str:
@@ -275,10 +252,6 @@ def _what(design: Design, bands: Sequence[Band], trial: _Trial) -> str:
     if trial.change > 0:
         return f"put {stitches} of ground between the repeats of {names}, {new} instead of {old}"
     return f"draw the repeat of {names} in {new} instead of {old}, {stitches} fewer"
-
-
-def _comes_of(candidate: Candidate) -> str:
-    return f"then {candidate.stitches} can be cast on, {candidate.circumference_cm:.1f} cm round"
 
 
 def _names(design: Design, members: Sequence[int]) -> str:

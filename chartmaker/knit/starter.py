@@ -10,10 +10,10 @@ from dataclasses import dataclass, replace
 from chartmaker.knit.answers import STRAIGHT_SHARE, Answers, usual_depth_cm
 from chartmaker.knit.body_plan import FEWEST_BODY_ROUNDS, REST, body_plan
 from chartmaker.knit.brims import KnittedBrim, knitted_brim
+from chartmaker.knit.changing_band import changing_band
 from chartmaker.knit.crown import crown_bands
 from chartmaker.knit.depth import depth_of
 from chartmaker.knit.depth_rules import Plate, tam_depth
-from chartmaker.knit.fit_help import changing_band
 from chartmaker.knit.layout import lay_out
 from chartmaker.knit.profile import profile
 from chartmaker.knit.starting_counts import Asked, StartingCounts, repeat_for, starting_counts

@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 from typing import Any
 
-from chartmaker.knit.fit import Candidate, Fit, fit
-from chartmaker.knit.fit_help import Help, helps
+from chartmaker.knit.fit import Candidate, Fit, Help, fit
+from chartmaker.knit.fit_help import helps_beside
 from chartmaker.model.counts import rounds_not_meeting
 from chartmaker.model.design import Design
 
@@ -53,7 +53,7 @@ def band_names(design: Design) -> tuple[str, ...]:
 
 
 def _helps(design: Design, found: Fit) -> tuple[Help, ...]:
-    return () if found.is_near_enough else helps(design)
+    return helps_beside(design, found)
 
 
 def _measures(candidate: Candidate) -> Json:
