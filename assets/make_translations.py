@@ -80,6 +80,7 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
     from chartmaker.app import (
         chart_words,
         control_keys,
+        depth_bar,
         findings_strip,
         hat_fields,
         hat_panel,
@@ -97,6 +98,8 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
     from chartmaker.dye.cautions import DEFERS, GENERAL, PARTICULAR
     from chartmaker.knit.answers import sources_for
     from chartmaker.knit.brims import BRIM_KINDS
+    from chartmaker.knit.depth import DEEP, FITS, SHORT
+    from chartmaker.knit.fit import LOOSE, SNUG, TOO_TIGHT
     from chartmaker.knit.sizes import sizes
     from chartmaker.knit.tightness import GRADES
     from chartmaker.model.copies import BATH_WORDS, FIELD_WORDS, YARN_WORDS
@@ -135,6 +138,10 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
         "kind": lambda: iter(TRIM_KINDS),
         "grade": lambda: iter(GRADES),
         "quantity.unit": unit_words,
+        "units.length.unit": unit_words,
+        "PART_WORDS[part.name]": lambda: iter(depth_bar.PART_WORDS.values()),
+        "candidate.verdict": lambda: iter((FITS, SNUG, LOOSE, TOO_TIGHT)),
+        "depth.verdict": lambda: iter((FITS, SHORT, DEEP)),
         "self.quantity.unit": unit_words,
         "gauge.unit": unit_words,
         "said": lambda: iter((*rests, *start_more.UNSOURCED)),
