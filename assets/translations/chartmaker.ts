@@ -906,6 +906,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Add {0} rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>All balls that went into it together</source>
         <translation type="unfinished"></translation>
     </message>
@@ -971,6 +975,10 @@
     </message>
     <message>
         <source>Ask your local authority how spent liquor is disposed of; none goes into a pond, a ditch or a canal.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At {0}: {1}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1103,6 +1111,10 @@
     </message>
     <message>
         <source>Carry the letter one round on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cast on</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1273,6 +1285,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Click a count, or press Enter on it, to cast on so many stitches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Click or Enter; Escape or right button</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1330,6 +1346,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Corner {0} of the target is in hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Count, crown and plain rounds at once, as one step</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1453,6 +1473,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Depth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Depth budget</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Designs</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1482,6 +1510,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Divides the round of {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do so: {0} stitches</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1625,6 +1657,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Ease %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Ed&amp;it its yarn…</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1738,6 +1774,18 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Findings: …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fit anew</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fit the hat anew</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2262,6 +2310,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Make a {0} {1} cm {2} in {3}; sew it to the top.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make the crown anew and fit the hat</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2873,6 +2925,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Round for a cap, flat for a tam: common practice, no source</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3221,6 +3277,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Stitch count</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stitch counts that the bands allow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Stitches</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3293,6 +3357,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Take out {0} rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Take readings</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3354,6 +3422,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Texture of the band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The bands allow no count within the limits.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3649,6 +3721,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Verdict</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>View</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3682,6 +3758,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>What comes of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What has moved</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3722,6 +3802,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>What this hat used is taken off the weights on hand. Write what you weighed, if you did.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What would help</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4301,6 +4385,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>body</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>body {0}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4465,6 +4553,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>crown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>crown {0}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4586,6 +4678,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>finishing method</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fits</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5029,6 +5125,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>loose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>lost</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5042,6 +5142,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>make one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>make the crown anew, {0}: {1}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5326,6 +5430,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing closes the hat yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing closes the hat yet, so that no crown can be made anew</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6209,6 +6321,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>too deep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>too tight</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6369,6 +6489,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>wanted {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>warn</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6434,6 +6558,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>white</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>widening</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6650,6 +6778,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} deep, {1} wanted: {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} g</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6695,6 +6827,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} high</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} in {1} sections</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6906,7 +7042,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} stitches, {1} round, are asked for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} swatches, which scatter by {1} cm: the mean, and what it may be off by.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} times {1}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6923,6 +7067,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} {1} of this yarn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} {1} rounds, {2}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
