@@ -15,13 +15,15 @@ from chartmaker.knit.brims import BRIM_KINDS
 from chartmaker.knit.crown import PROFILES
 from chartmaker.knit.sizes import size_named, sizes
 from chartmaker.knit.starter import started
+from chartmaker.knit.units import CM_PER_INCH
 from chartmaker.knit.wedge import DECREASES
 from chartmaker.model.gauge import Gauge, gauge_counted
 from chartmaker.model.hat import SHAPES, Trim
 from chartmaker.report.new_hat import new_hat_as_text, sizes_as_text
 
 ENDING = ".hat.toml"
-_COUNTED = re.compile(r"([\d.]+)(?:/([\d.]+))?\s*[x×]\s*([\d.]+)(?:/([\d.]+))?")
+_LENGTH = r"([\d.]+)\s*(cm|in|)"
+_COUNTED = re.compile(rf"([\d.]+)(?:/{_LENGTH})?\s*[x×]\s*([\d.]+)(?:/{_LENGTH})?")
 
 
 def add_new(parser: argparse.ArgumentParser) -> None:
@@ -30,18 +32,18 @@ def add_new(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--sizes", action="store_true", help="list the named sizes with their sources, and do no more")
     parser.add_argument("--shape", choices=SHAPES, default="cap")
     head = parser.add_mutually_exclusive_group()
-    head.add_argument("--head", type=float, metavar="CM", help="round the head")
+    head.add_argument("--head", type=_length, metavar="CM", help="round the head; 22in is in inches, here and below")
     head.add_argument("--size", metavar="NAME", help="a named size in place of the head")
     parser.add_argument(
         "--gauge",
         type=_gauge,
         metavar="30x34",
-        help="stitches and rounds to 10 cm; 45/15x17/5 are 45 stitches counted over 15 cm, 17 rounds over 5 cm",
+        help="stitches and rounds to 10 cm; 45/15x17/5 are 45 stitches over 15 cm, 17 rounds over 5 cm",
     )
     parser.add_argument("--brim", choices=tuple(BRIM_KINDS), dest="brim_kind")
-    parser.add_argument("--brim-depth", type=float, metavar="CM", dest="brim_depth_cm")
+    parser.add_argument("--brim-depth", type=_length, metavar="CM", dest="brim_depth_cm")
     parser.add_argument("--ease", type=float, metavar="PERCENT", dest="ease_percent", help="-9 is 9 %% smaller")
-    parser.add_argument("--depth", type=float, metavar="CM", dest="depth_cm", help="from the worn edge to the top")
+    parser.add_argument("--depth", type=_length, metavar="CM", dest="depth_cm", help="from the worn edge to the top")
     parser.add_argument("--crown", choices=PROFILES, dest="profile")
     parser.add_argument("--sections", type=int, metavar="4-12", help="of the crown")
     parser.add_argument("--decrease", choices=DECREASES, help="of each section")
@@ -50,7 +52,7 @@ def add_new(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--taper", type=int, metavar="N", dest="taper_decreases", help="every second round, stocking")
     parser.add_argument("--repeat", type=int, metavar="N", dest="motif_repeat", help="of the motif that it is for")
     parser.add_argument("--letters", metavar="AB", help="ground and figure")
-    parser.add_argument("--pompom", type=float, metavar="CM", help="across")
+    parser.add_argument("--pompom", type=_length, metavar="CM", help="across")
     parser.add_argument("--yarn", type=float, metavar="M", dest="metres_per_100g", help="metres in 100 g")
     parser.add_argument("--title")
     parser.add_argument("--palette", type=Path, metavar="PALETTE", help="lots for its letters are chosen from it")
@@ -130,15 +132,35 @@ def _head_cm(chosen: argparse.Namespace) -> float:
     return float(chosen.head)
 
 
+def _length(text: str) -> float:
+    """Read a length as cm."""
+    found = re.fullmatch(_LENGTH, text.strip())
+    if not found:
+        raise argparse.ArgumentTypeError(f"{text!r} is no length; 56 and 56cm are centimetres, 22in are inches")
+    return _cm(found[1], found[2])
+
+
 def _gauge(text: str) -> Gauge:
     found = _COUNTED.fullmatch(text.strip())
     if not found:
         raise argparse.ArgumentTypeError(f"{text!r} is no gauge; 30x34 are 30 stitches and 34 rounds to 10 cm")
+    stitches, width, width_unit, rounds, height, height_unit = found.groups()
     try:
-        stitches, width_cm, rounds, height_cm = (float(part or 10) for part in found.groups())
-        return gauge_counted(stitches=stitches, width_cm=width_cm, rounds=rounds, height_cm=height_cm)
+        return gauge_counted(
+            stitches=float(stitches),
+            width_cm=_cm(width or "10", width_unit),
+            rounds=float(rounds),
+            height_cm=_cm(height or "10", height_unit),
+        )
     except ValueError as problem:
         raise argparse.ArgumentTypeError(str(problem)) from problem
+
+
+def _cm(number: str, unit: str | None) -> float:
+    try:
+        return float(number) * (CM_PER_INCH if unit == "in" else 1)
+    except ValueError as problem:
+        raise argparse.ArgumentTypeError(f"{number!r} is no number") from problem
 
 
 def _beside(palette: Path, design: Path) -> str:

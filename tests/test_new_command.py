@@ -79,11 +79,31 @@ def test_a_size_can_stand_for_the_head(out):
 
 @pytest.mark.parametrize(
     ("text", "stitches", "rounds"),
-    [("30x34", 30, 34), ("30×34", 30, 34), ("45/15x17/5", 30, 34), ("22.5x26", 22.5, 26)],
+    [
+        ("30x34", 30, 34),
+        ("30×34", 30, 34),
+        ("45/15x17/5", 30, 34),
+        ("22.5x26", 22.5, 26),
+        ("28/4inx32/4in", 28 / 1.016, 32 / 1.016),
+    ],
 )
 def test_a_gauge_is_understood_as_it_was_counted(out, text, stitches, rounds):
     assert new(out, "--head", "56", "--gauge", text) == 0
-    assert read_design(out).gauge == Gauge(stitches_per_10cm=stitches, rounds_per_10cm=rounds)
+    gauge = read_design(out).gauge
+    assert (gauge.stitches_per_10cm, gauge.rounds_per_10cm) == pytest.approx((stitches, rounds))
+
+
+@pytest.mark.parametrize(("text", "head_cm"), [("56", 56), ("56cm", 56), ("22in", 55.88), ("22.5 in", 57.15)])
+def test_a_head_may_be_measured_in_inches(out, text, head_cm):
+    assert new(out, "--head", text, "--gauge", "30x34") == 0
+    assert read_design(out).hat.head_cm == pytest.approx(head_cm)
+
+
+@pytest.mark.parametrize("text", ["", "wide", "5.6.0", "-56", "56mm", "nan"])
+def test_a_length_that_is_none_is_refused(out, text, capsys):
+    with pytest.raises(SystemExit):
+        new(out, f"--head={text}", "--gauge", "30x34")
+    assert "is no" in capsys.readouterr().err
 
 
 def test_what_is_there_already_is_left_alone(out, capsys):
@@ -114,7 +134,9 @@ def test_what_cannot_be_made_is_told_in_one_sentence_and_writes_nothing(out, cap
     assert not out.exists()
 
 
-@pytest.mark.parametrize("text", ["30", "x34", "30x", "..x..", "0x34", "30x1000", "thirty by forty"])
+@pytest.mark.parametrize(
+    "text", ["30", "x34", "30x", "..x..", "0x34", "30x1000", "30/4inx", "30/0x34", "thirty by forty"]
+)
 def test_a_gauge_that_is_none_is_refused(out, text, capsys):
     with pytest.raises(SystemExit) as ended:
         new(out, "--head", "56", "--gauge", text)

@@ -7,7 +7,8 @@ import math
 from dataclasses import dataclass
 from fractions import Fraction
 
-CM_PER_INCH = 2.54
+from chartmaker.knit.units import CM_PER_INCH
+
 WHO_SOURCE = "WHO Child Growth Standards 2007, median head circumference for age"
 ANSUR_WOMEN_SOURCE = "ANSUR II public data (Gordon et al. 2014), women's head circumference"
 ANSUR_MEN_SOURCE = "ANSUR II, men's head circumference, mean about 57.4 cm and SD about 1.6 cm, both from memory"

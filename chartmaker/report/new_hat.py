@@ -4,6 +4,7 @@ from collections.abc import Collection, Iterator
 
 from chartmaker.knit.answers import Answers, sources_for
 from chartmaker.knit.body_plan import HEIGHTS
+from chartmaker.knit.depth import depth_of
 from chartmaker.knit.sizes import sizes, us_hat_size_text
 from chartmaker.knit.starting_counts import USUAL_REPEATS
 from chartmaker.model.design import Design
@@ -38,10 +39,9 @@ def _size_lines(design: Design) -> Iterator[str]:
         f"{count} stitches are cast on, {around:.1f} cm round: {100 * (around / hat.head_cm - 1):+.1f} % ease, "
         f"{hat.ease_percent:+g} % was asked for."
     )
-    folded = hat.fold.rounds if hat.fold else 0
-    worn = sum(len(band.rounds) for band in design.bands) - folded
-    deep = worn * gauge.round_height_cm
-    yield f"It is {deep:.1f} cm deep from the worn edge to the top, along the fabric: {worn} rounds."
+    depth = depth_of(design)
+    parts = ", ".join(f"{part.name} {part.cm:.1f} cm" for part in depth.parts)
+    yield f"From the worn edge to the top it is {depth.cm:.1f} cm along the fabric, {depth.rounds} rounds: {parts}."
     if hat.fold:
         ways = {"up": "are turned up", "in": "are sewn down inside", "roll": "roll up by themselves"}
         yield f"The first {hat.fold.rounds} rounds {ways[hat.fold.way]}."
