@@ -1,0 +1,142 @@
+"""Gauge, head and ease changed under new hats and old ones: what is said to move, and that one edit mends it."""
+
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+
+from chartmaker.appraisal import appraise
+from chartmaker.files.design_reading import read_design
+from chartmaker.knit.answers import defaults_for
+from chartmaker.knit.depth import depth_of
+from chartmaker.knit.fit import CROWN, Help, fit
+from chartmaker.knit.fit_crown import closest_without_crown, crown_help
+from chartmaker.knit.fit_help import helps, helps_beside
+from chartmaker.knit.moved import have_measurements_moved, moved
+from chartmaker.knit.refit import cast_on, crown_puckers, refit
+from chartmaker.knit.starter import started
+from chartmaker.knit.units import IMPERIAL
+from chartmaker.model.counts import rounds_not_meeting
+from chartmaker.model.design import Design
+from chartmaker.model.gauge import Gauge
+from chartmaker.model.hat import SHAPES
+
+GAUGE = Gauge(stitches_per_10cm=30, rounds_per_10cm=34)
+LOOSER = Gauge(stitches_per_10cm=26, rounds_per_10cm=30)
+CAP = read_design(Path(__file__).parents[2] / "examples" / "lockside-cap.hat.toml")
+
+TIMES_AT_132 = (
+    "times round: 132 instead of 156 (edge, ridge), 33 instead of 39 (two-coloured rib), "
+    "11 instead of 13 (rest, large motif)"
+)
+
+
+def new(shape: str = "cap", *, head_cm: float = 56) -> Design:
+    return started(defaults_for(shape=shape, head_cm=head_cm, gauge=GAUGE))
+
+
+def told_of(design: Design) -> set[str]:
+    return {finding.check for finding in appraise(design).findings if finding.severity != "note"}
+
+
+def help_of_the_crown(design: Design) -> Help:
+    (found,) = [one for one in helps(design) if one.kind == CROWN]
+    return found
+
+
+@pytest.mark.parametrize("shape", SHAPES)
+@pytest.mark.parametrize(
+    "changes",
+    [
+        {"gauge": LOOSER},
+        {"gauge": Gauge(stitches_per_10cm=36, rounds_per_10cm=40)},
+        {"head_cm": 61.0},
+        {"head_cm": 48.0},
+        {"ease_percent": 0.0},
+    ],
+    ids=str,
+)
+def test_one_edit_fits_a_new_hat_to_another_gauge_head_or_ease(shape: str, changes: dict[str, object]) -> None:
+    design = new(shape)
+    if "gauge" in changes:
+        other = replace(design, gauge=changes["gauge"])  # type: ignore[arg-type]
+    else:
+        other = replace(design, hat=replace(design.hat, **changes))  # type: ignore[arg-type]
+    edit = refit(other)
+    assert edit
+    assert edit.text == "Fit the hat anew"
+    fitted = edit.applied_to(other)
+    assert not told_of(fitted) & {"circumference", "depth", "crown-pucker", "stitch-counts"}
+    assert not rounds_not_meeting(fitted)
+    assert refit(fitted) is None
+    assert edit.inverse().applied_to(fitted) == other
+
+
+def test_a_hat_that_fits_is_left_as_it_is() -> None:
+    assert refit(new()) is None
+    assert moved(new(), new()).sentences == ()
+
+
+def test_what_is_drawn_is_not_cut_and_what_cannot_be_mended_is_said() -> None:
+    """The cap's gauge of 22 × 26 makes it 29 cm deep; only rests of two rounds can give one."""
+    coarse = replace(CAP, gauge=Gauge(stitches_per_10cm=22, rounds_per_10cm=26))
+    found = moved(CAP, coarse)
+    assert found.edit
+    fitted = found.edit.applied_to(coarse)
+    for old, now in zip(CAP.bands, fitted.bands, strict=True):
+        if old.name != "rest":
+            assert now.rounds == old.rounds
+    assert "mend the patterns by hand" in found.sentences[-1]
+
+
+def test_what_moves_is_told_with_both_measures() -> None:
+    design = new()
+    found = moved(design, replace(design, gauge=LOOSER))
+    assert found.sentences == (
+        "156 stitches are 60.0 cm round instead of 52.0 cm",
+        "73 rounds are 24.3 cm deep instead of 21.5 cm",
+        "cast on 132 instead of 156, 50.8 cm round",
+        "6 rounds fewer in the crown",
+        TIMES_AT_132,
+    )
+
+
+def test_what_moves_is_told_in_inches_where_those_are_shown() -> None:
+    design = new()
+    found = moved(design, replace(design, hat=replace(design.hat, head_cm=61)), IMPERIAL)
+    assert found.sentences[0] == "head and ease ask for 21.85 in instead of 20.06 in"  # 61 and 56 cm, 9 % less, / 2.54
+
+
+@pytest.mark.parametrize("title", ["", "another"])
+def test_only_gauge_and_what_is_asked_of_the_hat_move_it(title: str) -> None:
+    design = new()
+    assert not have_measurements_moved(design, replace(design, title=title))
+    assert have_measurements_moved(design, replace(design, gauge=LOOSER))
+    assert have_measurements_moved(design, replace(design, hat=replace(design.hat, depth_cm=25)))
+
+
+def test_a_crown_that_hinders_is_made_anew_for_the_count_that_the_bands_below_allow() -> None:
+    """At 26 stitches 51 cm are 132.5; the crown of 6 times 26 allows 156 and 312, the motif of 12 every 12."""
+    other = replace(new(), gauge=LOOSER)
+    assert [candidate.stitches for candidate in fit(other).candidates][:2] == [156, 312]
+    assert closest_without_crown(other) == 132
+    one = help_of_the_crown(other)
+    made = one.edit.applied_to(other)
+    assert one.candidate.stitches == cast_on(made) == 132
+    assert not rounds_not_meeting(made)
+    assert not crown_puckers(made)
+    assert one.text == "make the crown anew, round in 6 sections: then 132 can be cast on, 50.8 cm round"
+
+
+def test_no_crown_is_offered_where_the_bands_below_allow_nothing_nearer() -> None:
+    assert crown_help(CAP) is None
+    assert helps_beside(new(), fit(new())) == ()
+
+
+def test_a_hat_without_a_crown_is_fitted_by_its_bands_alone() -> None:
+    design = new()
+    open_top = replace(design, bands=design.bands[:-1], hat=replace(design.hat, head_cm=60))
+    edit = refit(open_top)
+    assert edit
+    assert cast_on(edit.applied_to(open_top)) == 168
+    assert not depth_of(edit.applied_to(open_top)).has_crown
