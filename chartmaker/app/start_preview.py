@@ -67,7 +67,7 @@ def _is_told(check: str, severity: str) -> bool:
 
 
 def _lines(appraisal: Appraisal) -> Iterator[str]:
-    """Tell the hat in a line, then its bands as they stand, the top one first."""
+    """Tell the hat in a line, then its bands as they stand, the top one first, and the lots that its letters are."""
     design = appraisal.design
     yield tr("{0} stitches cast on, {1} rounds:").format(appraisal.cast_on_stitches, len(appraisal.rounds))
     for band in reversed(design.bands):
@@ -78,6 +78,9 @@ def _lines(appraisal: Appraisal) -> Iterator[str]:
             yield tr("{0}: 1 round of {1} stitches").format(band.name, first)
         else:
             yield tr("{0}: {1} rounds of {2} stitches").format(band.name, rounds, first)
+    for letter, lot_id in design.colourway.lots:
+        lot = design.palette.lot(lot_id)
+        yield f"{letter}: {lot.name if lot else lot_id}"
 
 
 def _text() -> QLabel:

@@ -89,7 +89,8 @@ class StartQuestions(QScrollArea):
     def usual(self) -> Given:
         """Give what is answered before anybody says otherwise."""
         over = INCHES_OF_GAUGE * CM_PER_INCH if self._units is IMPERIAL else 10.0
-        return Given(stitches_over_cm=over, rounds_over_cm=over)
+        grist = self.yarn.first_grist or Given().metres_per_100g
+        return Given(stitches_over_cm=over, rounds_over_cm=over, metres_per_100g=grist)
 
     def show_given(self, given: Given) -> None:
         """Show other answers."""

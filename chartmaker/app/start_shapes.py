@@ -4,14 +4,19 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QSize, Qt, Signal
-from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QToolButton, QWidget
+from PySide6.QtCore import QEvent, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QFontMetrics, QPainter, QPalette, QPen
+from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QSizePolicy, QToolButton, QWidget
 
 from chartmaker.app.start_pictures import HEIGHT, WIDTH, shape_icon
 from chartmaker.app.words import plain_tip, tr
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
+
+    from PySide6.QtGui import QPaintEvent
+
+FRAME = 2.5
 
 
 def _words() -> Iterator[tuple[str, str, str]]:
@@ -30,12 +35,12 @@ class ShapeTiles(QWidget):
         super().__init__(parent)
         self.setAccessibleName(tr("Shape"))
         self._group = QButtonGroup(self)
-        self.tiles: dict[str, QToolButton] = {}
+        self.tiles: dict[str, ShapeTile] = {}
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(8)
         for shape, name, what in _words():
-            tile = self.tiles[shape] = _tile(name, what)
+            tile = self.tiles[shape] = ShapeTile(name, what)
             self._group.addButton(tile)
             row.addWidget(tile, 1)
         self.tiles["cap"].setChecked(True)
@@ -67,15 +72,40 @@ class ShapeTiles(QWidget):
             tile.setIcon(shape_icon(shape, self.palette(), ratio=self.devicePixelRatioF()))
 
 
-def _tile(name: str, what: str) -> QToolButton:
-    tile = QToolButton()
-    tile.setText(name)
-    tile.setToolTip(plain_tip(what))
-    tile.setAccessibleName(name.replace("&", ""))
-    tile.setAccessibleDescription(what)
-    tile.setCheckable(True)
-    tile.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextUnderIcon)
-    tile.setIconSize(QSize(WIDTH, HEIGHT))
-    tile.setSizePolicy(tile.sizePolicy().Policy.Expanding, tile.sizePolicy().Policy.Fixed)
-    tile.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-    return tile
+class ShapeTile(QToolButton):
+    """A picture with its name below it; the chosen one is framed, and its name is bold."""
+
+    def __init__(self, name: str, what: str) -> None:
+        super().__init__()
+        self.setText(name)
+        self.setToolTip(plain_tip(what))
+        self.setAccessibleName(name.replace("&", ""))
+        self.setAccessibleDescription(what)
+        self.setCheckable(True)
+        self.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextUnderIcon)
+        self.setIconSize(QSize(WIDTH, HEIGHT))
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.toggled.connect(self._show_chosen)
+
+    def sizeHint(self) -> QSize:
+        """Take as much room chosen as not."""
+        bold = self.font()
+        bold.setBold(True)
+        wide = QFontMetrics(bold).horizontalAdvance(self.text().replace("&", "")) + 16
+        return super().sizeHint().expandedTo(QSize(wide, 0))
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Paint the button, and the frame of the chosen one."""
+        super().paintEvent(event)
+        if self.isChecked():
+            painter = QPainter(self)
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            painter.setPen(QPen(self.palette().color(QPalette.ColorRole.Highlight), FRAME))
+            half = FRAME / 2
+            painter.drawRoundedRect(QRectF(self.rect()).adjusted(half, half, -half, -half), 3, 3)
+
+    def _show_chosen(self) -> None:
+        font = self.font()
+        font.setBold(self.isChecked())
+        self.setFont(font)

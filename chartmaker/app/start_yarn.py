@@ -50,6 +50,11 @@ class YarnBox(QWidget):
         """The grist."""
         return self.grist.exact
 
+    @property
+    def first_grist(self) -> float | None:
+        """The grist of the palette's first yarn; None where it has none."""
+        return self.yarns.itemData(1).metres_per_100g if self.yarns.count() > 1 else None
+
     def show_grist(self, metres_per_100g: float) -> None:
         """Show a grist, and the first yarn of the palette that has it; nothing is told of it."""
         places = range(1, self.yarns.count())

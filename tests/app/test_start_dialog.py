@@ -91,6 +91,7 @@ def test_from_nothing_to_a_hat_with_a_motif_that_is_saved_and_read_again(shape, 
     qtbot.waitUntil(lambda: QApplication.focusWidget() is window.chart.canvas)
     design = window.document.design
     assert (design.hat.shape, design.hat.head_cm) == (shape, 54)
+    assert window.chart.canvas.current[0] == window.chart.canvas.grid.row_of(tallest(design), 0)
     assert (design.gauge.stitches_per_10cm, design.gauge.rounds_per_10cm) == (22, 26)
     assert bad(design) == []
     assert not window.document.stack.canUndo()
@@ -103,13 +104,16 @@ def test_from_nothing_to_a_hat_with_a_motif_that_is_saved_and_read_again(shape, 
     assert read_design(answers.path) == drawn
 
 
+def tallest(design):
+    """Give the tallest band of the body."""
+    body = [place for place, band in enumerate(design.bands) if not band.is_shaped and set(band.texture) <= {"k"}]
+    return max(body, key=lambda place: len(design.bands[place].rounds))
+
+
 def stamp(window):
-    """Hold the first small motif that the shelf offers for the body's tallest band, and click it in there."""
+    """Hold the first small motif that the shelf offers for the band at the cursor, and click it in there."""
     canvas = window.chart.canvas
-    bands = window.document.design.bands
-    body = [index for index, band in enumerate(bands) if not band.is_shaped and set(band.texture) <= {"k"}]
-    at = max(body, key=lambda index: len(bands[index].rounds))
-    canvas.go_to(canvas.grid.row_of(at, 0), 0)
+    at = tallest(window.document.design)
     QTest.keyClick(canvas, Qt.Key.Key_F7)
     shelf = window.chart.motifs.shelf
     QTest.keyClicks(shelf.search, "peerie")
@@ -349,7 +353,10 @@ def test_yarns_of_the_palette_are_offered_and_its_lots_given_to_the_letters(open
     dialog = asked(window, qtbot)
     box = dialog.questions.yarn
     assert [box.yarns.itemText(place) for place in range(box.yarns.count())] == ["another yarn", "2-ply", "thick"]
+    assert (box.yarns.currentText(), box.metres_per_100g) == ("2-ply", 420)
     box.yarns.setCurrentIndex(2)
+    dialog.refresh()
+    assert any(f"\nB: {name}" in dialog.preview.words.text() for name in shades)
     QTest.keyClick(dialog, Qt.Key.Key_Return)
     design = window.document.design
     assert design.metres_per_100g == 220
