@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QWidget
 
 from chartmaker.app.number_boxes import PlainNumberBox
 from chartmaker.app.words import tr
-from chartmaker.knit.units import SYSTEMS, Quantity
+from chartmaker.knit.units import IMPERIAL, SYSTEMS, Quantity
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -36,9 +36,9 @@ class QuantityBox(PlainNumberBox):
         """Take what a screen reader calls it, and a quantity; one without places after the point is a whole number."""
         super().__init__()
         self._quantity, self._metric = quantity, metric
-        self.setDecimals(0 if quantity.digits == 0 and not quantity.unit.strip() else 2)
+        self.setDecimals(2 if quantity.digits else 0)
         self.setRange(-MOST, MOST)
-        self.setSingleStep(step)
+        self.setSingleStep(step / 2 if quantity is IMPERIAL.length else step)
         self.setSuffix(tr(quantity.unit))
         self.setAccessibleName(name)
         self.setToolTip(name)
@@ -54,7 +54,7 @@ class QuantityBox(PlainNumberBox):
     @property
     def answer(self) -> float:
         """The same, as the answer to a question: whole where only whole numbers can be."""
-        return self._metric if self.decimals() else round(self._metric)
+        return round(self._metric) if self._quantity is WHOLE else self._metric
 
     def show_answer(self, metric: float) -> None:
         """Show another number; nothing is told of it."""

@@ -109,8 +109,6 @@ class StartDialog(QDialog):
         foot.addStretch(1)
         foot.addWidget(self.cancel)
         foot.addWidget(self.begin)
-        for button in (self.defaults, self.begin_bare, self.cancel):
-            button.setAutoDefault(False)
         self.begin.setDefault(True)
         self.defaults.setToolTip(tr("Let every answer be what it is unasked"))
         self.begin_bare.setToolTip(tr("One blank band of 144 stitches, and nothing else"))

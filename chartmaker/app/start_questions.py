@@ -150,7 +150,10 @@ class StartQuestions(QScrollArea):
     # --- upkeep
 
     def unfold(self, *, is_open: bool) -> None:
-        """Show More, or fold it away."""
+        """Show More, or fold it away; the keys stay here."""
+        focused = self.window().focusWidget()
+        if not is_open and focused is not None and self.more.isAncestorOf(focused):
+            self.more_button.setFocus()
         self.more.setVisible(is_open)
         self.more_button.setChecked(is_open)
         self.more_button.setArrowType(Qt.ArrowType.DownArrow if is_open else Qt.ArrowType.RightArrow)

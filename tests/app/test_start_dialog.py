@@ -3,6 +3,9 @@
 from dataclasses import replace
 
 import pytest
+from hypothesis import given as drawn_from
+from hypothesis import settings as hypothesis_settings
+from hypothesis import strategies as st
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
@@ -14,8 +17,10 @@ from chartmaker.app.start_memory import KEY, recall
 from chartmaker.app.units_setting import KEY as UNITS_KEY
 from chartmaker.appraisal import appraise
 from chartmaker.files.design_reading import read_design
+from chartmaker.knit.brims import BRIM_KINDS
 from chartmaker.knit.starter import started
 from chartmaker.knit.units import IMPERIAL
+from chartmaker.model.counts import rounds_not_meeting
 from chartmaker.model.hat import SHAPES
 from chartmaker.model.palette import Palette, Yarn
 from tests.app.hand_at import LEFT, NONE, point, type_at
@@ -164,6 +169,14 @@ def test_escape_changes_nothing(window, two_shades, settings, qtbot):
     assert not dialog.isVisible()
     assert window.document.design == two_shades
     assert settings.value(KEY) is None
+
+
+def test_enter_on_a_button_that_has_the_keys_presses_that_button(window, two_shades, qtbot):
+    dialog = asked(window, qtbot)
+    dialog.cancel.setFocus()
+    QTest.keyClick(dialog.cancel, Qt.Key.Key_Return)
+    assert not dialog.isVisible()
+    assert window.document.design == two_shades
 
 
 def test_unsaved_work_is_asked_about_before_the_dialog_and_kept_with_cancel(window, answers):
@@ -424,6 +437,45 @@ def test_two_answers_that_cannot_be_are_both_told():
     outcome = outcome_of(Given(head_cm=5, rounds=1, own={"ease_percent": 300.0}))
     assert set(outcome.troubles) == {"head_cm", "rounds", "ease_percent"}
     assert outcome.design is None
+
+
+LENGTHS = st.floats(0, 300) | st.sampled_from([0.0, 20.0, 90.0])
+OWN = st.fixed_dictionaries(
+    {},
+    optional={
+        "ease_percent": st.floats(-50, 50),
+        "cap/depth_cm": LENGTHS,
+        "tam/depth_cm": LENGTHS,
+        "stocking/depth_cm": LENGTHS,
+        "cap/brim_depth_cm": st.floats(0, 25),
+        "tam/widen_percent": st.floats(0, 130),
+        "tam/widen_rounds": st.integers(-1, 40),
+        "stocking/taper_decreases": st.integers(-1, 30),
+        "cap/profile": st.sampled_from(["round", "flat", "pointed", "square"]),
+        "cap/sections": st.integers(3, 13),
+        "tam/decrease": st.sampled_from(["single", "centred", "paired", "none"]),
+        "reserve_percent": st.floats(-10, 300),
+    },
+)
+
+
+@hypothesis_settings(max_examples=120, deadline=None)
+@drawn_from(
+    shape=st.sampled_from(SHAPES),
+    head_cm=LENGTHS,
+    stitches=st.floats(0, 120),
+    rounds=st.floats(0, 120),
+    brim=st.sampled_from([*BRIM_KINDS, "lace"]),
+    own=OWN,
+)
+def test_whatever_is_answered_gives_a_hat_whose_counts_meet_or_a_sentence(own, **answers):
+    outcome = outcome_of(Given(own=own, **answers))
+    if outcome.design is None:
+        assert outcome.troubles
+        assert all(sentence and "\n" not in sentence for sentence in outcome.troubles.values())
+    else:
+        assert outcome.troubles == {}
+        assert not rounds_not_meeting(outcome.design)
 
 
 # --- words and looks
