@@ -66,7 +66,7 @@ def _new(chosen: argparse.Namespace) -> int:
     path = _free_place(chosen.design)
     palette = read_palette(chosen.palette) if chosen.palette else None
     try:
-        answers = _answers(chosen)
+        answers = _answers(chosen, path)
         design = started(answers, palette, palette_file=_beside(chosen.palette, path) if chosen.palette else "")
     except ValueError as problem:
         raise UserProblem(what=str(problem)) from problem
@@ -84,7 +84,7 @@ def _free_place(path: Path | None) -> Path:
     return path
 
 
-def _answers(chosen: argparse.Namespace) -> Answers:
+def _answers(chosen: argparse.Namespace, path: Path) -> Answers:
     """Take what was said, and the defaults for the rest; raises ValueError for what is out of range."""
     if chosen.gauge is None:
         raise UserProblem(
@@ -98,11 +98,17 @@ def _answers(chosen: argparse.Namespace) -> Answers:
         usual.brim,
         **{name.removeprefix("brim_"): value for name, value in _said(chosen, "brim_kind", "brim_depth_cm").items()},
     )
-    answers = replace(usual, brim=brim, crown=crown, **said)
+    answers = replace(usual, brim=brim, crown=crown, **{"title": _title(path)} | said)
     trims = [replace(trim, letter=answers.figure) for trim in usual.trims]
     if chosen.pompom is not None:
         trims = [Trim(kind="pompom", letter=answers.figure, size_cm=chosen.pompom)]
     return replace(answers, trims=tuple(trims))
+
+
+def _title(path: Path) -> str:
+    """Make a title of the file's name: "lockside-cap.hat.toml" is "Lockside cap"."""
+    words = " ".join(re.split(r"[-_ ]+", path.name.removesuffix(ENDING))).strip()
+    return words[:1].upper() + words[1:]
 
 
 def _said(chosen: argparse.Namespace, *names: str) -> dict[str, Any]:

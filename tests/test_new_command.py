@@ -28,7 +28,8 @@ def test_a_hat_is_begun_from_head_and_gauge_and_told_in_sentences(out, capsys):
     design = read_design(out)
     assert f"{design.bands[0].stitches(0)} stitches are cast on" in told
     assert design.gauge == Gauge(stitches_per_10cm=30, rounds_per_10cm=34)
-    assert "A has no lot yet" in told or "have no lot yet" in told
+    assert "A and B have no lot yet" in told
+    assert "a head of 56 cm (22.0 in, US size 7)" in told
 
 
 def test_everything_that_was_not_said_is_told_with_its_source_and_what_was_said_is_not(out, capsys):
@@ -37,6 +38,14 @@ def test_everything_that_was_not_said_is_told_with_its_source_and_what_was_said_
     for one in sources_for("tam"):
         assert (one.source in told) == (one.field != "ease_percent")
     assert read_design(out).hat.ease_percent == -8
+
+
+@pytest.mark.parametrize(
+    ("name", "title"), [("lockside-cap.hat.toml", "Lockside cap"), ("Moss.hat.toml", "Moss"), ("--.hat.toml", "")]
+)
+def test_a_hat_is_called_what_its_file_is_called(tmp_path, name, title):
+    assert new(tmp_path / name, "--head", "56", "--gauge", "30x34") == 0
+    assert read_design(tmp_path / name).title == title
 
 
 def test_every_answer_can_be_said(out):

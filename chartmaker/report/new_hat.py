@@ -7,6 +7,7 @@ from chartmaker.knit.body_plan import HEIGHTS
 from chartmaker.knit.depth import depth_of
 from chartmaker.knit.sizes import sizes, us_hat_size_text
 from chartmaker.knit.starting_counts import USUAL_REPEATS
+from chartmaker.knit.units import CM_PER_INCH
 from chartmaker.model.design import Design
 
 
@@ -32,8 +33,9 @@ def _size_lines(design: Design) -> Iterator[str]:
     count = design.bands[0].stitches(0)
     around = count * gauge.stitch_width_cm
     yield (
-        f"A {_called(hat.shape)} for a head of {hat.head_cm:g} cm (US size {us_hat_size_text(hat.head_cm)}), "
-        f"at {gauge.stitches_per_10cm:g} stitches and {gauge.rounds_per_10cm:g} rounds to 10 cm."
+        f"A {_called(hat.shape)} for a head of {hat.head_cm:.4g} cm ({hat.head_cm / CM_PER_INCH:.1f} in, US size "
+        f"{us_hat_size_text(hat.head_cm)}), at {gauge.stitches_per_10cm:.4g} stitches and {gauge.rounds_per_10cm:.4g} "
+        "rounds to 10 cm."
     )
     yield (
         f"{count} stitches are cast on, {around:.1f} cm round: {100 * (around / hat.head_cm - 1):+.1f} % ease, "
