@@ -28,7 +28,7 @@ class Profile:
     rise_cm: tuple[float, ...]
     """Height gained: √(h² − run²), 0 where the run is more than the round's height h."""
     puckers: tuple[bool, ...]
-    """Whether the round runs further than the fabric can take lying flat, in a stretch that does so as a whole."""
+    """Whether the round stands in a stretch that runs further than the fabric can take lying flat."""
 
     @property
     def height_cm(self) -> float:
@@ -82,7 +82,10 @@ def _spread(radius: list[float], fabric: Fabric) -> list[float]:
 
 
 def _puckers(run: list[float], height: float) -> tuple[bool, ...]:
-    """Find the rounds of stretches that run further, inwards or outwards, than `GIVE` and `GIVE_ROUNDS` allow."""
+    """Find the rounds of stretches that run further, inwards or outwards, than `GIVE` and `GIVE_ROUNDS` allow.
+
+    A stretch begins and ends with rounds that run too far; between them may be some that do not.
+    """
     found = [False] * len(run)
     for way in (-1, 1):
         start, peak, passed = 0, -1, 0.0
@@ -92,7 +95,6 @@ def _puckers(run: list[float], height: float) -> tuple[bool, ...]:
             if passed > worst:
                 worst, peak = passed, index
             if passed <= 0 or index == len(run):
-                for place in range(start, peak + 1):
-                    found[place] |= way * run[place] > GIVE * height
+                found[start : peak + 1] = [True] * (peak + 1 - start)
                 start, peak, passed, worst = index + 1, -1, 0.0, GIVE_ROUNDS + 1e-9
     return tuple(found)

@@ -83,6 +83,16 @@ def test_a_stretch_that_widens_too_fast_is_told_from_the_one_that_narrows_after_
     assert profile(lay_out(hat_of(counts, gauge)), gauge).puckers == (False, *[True] * 4, *[False] * 6)
 
 
+def test_a_stretch_that_puckers_as_a_whole_is_found_as_one() -> None:
+    gauge = Gauge(stitches_per_10cm=28, rounds_per_10cm=28)
+    counts = [150] * 6 + [150 - 9 * k + (k > 6) * 9 for k in range(1, 13)] + [51] * 3
+    puckers = profile(lay_out(hat_of(counts, gauge)), gauge).puckers
+    first, last = puckers.index(True), len(puckers) - puckers[::-1].index(True)
+    assert all(puckers[first:last])
+    assert last == 18
+    assert first >= 6
+
+
 def test_a_hemisphere_by_its_formula_is_as_high_as_its_radius() -> None:
     """Geometry: stitches S₀·cos(πk / 2N) over N = (C/4)/h rounds make a quarter circle, whose height is its radius."""
     gauge = Gauge(stitches_per_10cm=40, rounds_per_10cm=50)
