@@ -207,7 +207,7 @@ def body_and_crown(design: Design) -> tuple[tuple[Band, ...], tuple[Band, ...]]:
     if start:
         return design.bands[:start], design.bands[start:]
     whole = design.bands[0]
-    first = next(index for index, line in enumerate(whole.rounds) if line.eaten > len(line))
+    first = next((index for index, line in enumerate(whole.rounds) if line.eaten > len(line)), 0)
     if not first:
         raise ValueError("the hat has no round below its crown")
     lower, upper = (replace(whole, rounds=part) for part in (whole.rounds[:first], whole.rounds[first:]))

@@ -1,11 +1,12 @@
 """Crowns against the sphere, the disc and the cone, against published crowns, and on the needles."""
 
 import math
+from contextlib import suppress
 from dataclasses import replace
 from itertools import pairwise
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from chartmaker.knit.crown import (
@@ -37,6 +38,7 @@ from chartmaker.model.round import Round
 from chartmaker.model.stitches import EATEN, Part, Shaping
 from tests.builders import chart
 from tests.knit.test_written import assert_knits_as_charted
+from tests.strategies import designs
 
 GAUGES = ((22, 26), (28, 30), (30, 34), (36, 40))
 """A stranger's gauges and printed ones, per 10 cm."""
@@ -462,3 +464,23 @@ def test_a_count_that_does_not_divide_gets_a_preparing_round_in_the_edit() -> No
     assert len(again.bands) == 2
     with pytest.raises(ValueError, match="7 sections do not divide"):
         with_crown(design, Crown(sections=7), prepare=False)
+
+
+@given(design=designs(), crown=crowns, keeps=st.booleans())
+@settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+def test_any_design_gets_a_crown_that_meets_what_is_below_and_can_be_taken_back(design, crown, keeps):
+    edit = None
+    with suppress(ValueError):
+        edit = with_crown(design, crown, keep_pattern=keeps)
+    if edit is None:
+        return
+    after = edit.applied_to(design)
+    assert edit.inverse().applied_to(after) == design
+    assert crown_start(after) is not None
+    assert rounds_not_meeting(after) <= rounds_not_meeting(design)
+
+
+def test_a_crown_that_a_design_cannot_hold_is_refused() -> None:
+    design = Design(bands=(body(rounds=590),))
+    with pytest.raises(ValueError, match="more than 600"):
+        with_crown(design, Crown())
