@@ -117,3 +117,14 @@ def test_a_hat_that_is_all_crown_says_so(open_on):
     window.actions_made["bands.crown"].trigger()
     assert told == ["the hat has no round below its crown"]
     assert window.findChild(CrownDialog) is None
+
+
+def test_the_cursor_stays_on_the_chart_when_the_crown_gets_shorter(window, dialog):
+    canvas = window.chart.canvas
+    canvas.go_to(len(canvas.grid.rows) - 1, 1)
+    choose(dialog.profile, FLAT)
+    press(dialog, QDialogButtonBox.StandardButton.Ok)
+    row, column = canvas.current
+    assert row < sum(len(band.rounds) for band in window.document.design.bands)
+    line = canvas.grid.rows[row]
+    assert 0 <= column - line.offset < line.length
