@@ -27,6 +27,9 @@ if TYPE_CHECKING:
     from chartmaker.pictures.picture import HatSight
     from chartmaker.pictures.turning import Surface
 
+if TYPE_CHECKING:
+    from chartmaker.sheets.boxes import Pixels
+
 DONE, STOPPED = 0, 1
 VIEWS = ("shade", "value", "knit", "hat")
 SIDES = ("side", "back", "above", "below")
@@ -34,6 +37,8 @@ TINTS = ("shade", "value", "lamplight", "led", "tube", "protan", "deutan", "trit
 SHEETS = ("cover", "key", "chart", "chart-bw", "chart-large", "rounds", "yarn", "contrast", "baths", "shopping")
 USUAL_SHEETS = ("cover", "key", "chart", "rounds", "yarn", "contrast", "baths", "shopping")
 PAPERS = ("a4", "letter", "a5")
+COVER_PICTURE_PX = 800
+"""Width of the cover's picture: 10 cm at 200 pixels to the inch."""
 HEAVY_LINES = {"5": 5, "10": 10, "none": 0}
 
 
@@ -73,6 +78,7 @@ def _add_print(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--landscape", action="store_true", help="turn the paper on its side")
     usual = "all but chart-bw and chart-large by default"
     parser.add_argument("--sheets", type=_sheet_names, default=USUAL_SHEETS, help=f"of {','.join(SHEETS)}; {usual}")
+    parser.add_argument("--units", choices=("metric", "imperial"), default="metric", help="of the cover's measures")
     parser.add_argument(
         "--lines", choices=HEAVY_LINES, default="5", help="heavier lines in the chart every 5 and 10, every 10, or none"
     )
@@ -198,6 +204,7 @@ def _report(chosen: argparse.Namespace) -> int:
 
 
 def _print(chosen: argparse.Namespace) -> int:
+    from chartmaker.knit.units import units_named
     from chartmaker.sheets.job import PrintJob
     from chartmaker.sheets.print_sheets import print_sheets
 
@@ -208,9 +215,20 @@ def _print(chosen: argparse.Namespace) -> int:
         sheets=chosen.sheets,
         heavy_lines=HEAVY_LINES[chosen.lines],
         printed_on=dt.datetime.now(tz=dt.UTC).astimezone().date(),
+        units=units_named(chosen.units),
+        picture=_cover_picture(appraisal) if "cover" in chosen.sheets else None,
     )
     write_safely(chosen.output, print_sheets(appraisal, job), keep_previous=False)
     return DONE
+
+
+def _cover_picture(appraisal: Appraisal) -> "Pixels":
+    """Draw the worn hat as the cover takes it."""
+    from chartmaker.pictures.picture import picture
+    from chartmaker.sheets.boxes import Pixels
+
+    array = picture(appraisal, "hat", COVER_PICTURE_PX)
+    return Pixels(width=array.shape[1], height=array.shape[0], rgb=array.tobytes())
 
 
 def _picture(chosen: argparse.Namespace) -> int:

@@ -6,6 +6,7 @@ from chartmaker.appraisal import Appraisal, PairAppraisal, RoundAppraisal
 from chartmaker.checks.finding import SEVERITIES, Finding
 from chartmaker.sheets.boxes import Box, Marks, Style, text_at
 from chartmaker.sheets.chart_cells import Look
+from chartmaker.sheets.elsewhere_layout import elsewhere_blocks
 from chartmaker.sheets.flow import SMALL, STRONG, Block, bulleted, heading, line_height, paragraph, space
 from chartmaker.sheets.ink import ACCENT, BLACK
 from chartmaker.sheets.legend import CHIP_MM, chip, look_of
@@ -37,6 +38,7 @@ def contrast_blocks(appraisal: Appraisal, *, width: float) -> list[Block]:
         value_strip(appraisal, width=width),
         *paragraph(WHAT_STRIP_SHOWS, width=width, style=SMALL),
         *_pairs(appraisal, look, width),
+        *elsewhere_blocks(appraisal, look, width),
         *_rounds(appraisal, look, width),
         *_findings(appraisal.findings, width),
     ]

@@ -3,61 +3,79 @@
 from collections.abc import Iterator
 
 from chartmaker.appraisal import Appraisal, LetterAppraisal
-from chartmaker.sheets.boxes import Box, Picture, Pixels, Style, text_at
+from chartmaker.knit.units import Units
+from chartmaker.sheets.boxes import Box, Picture, Pixels, Style, moved, text_at
 from chartmaker.sheets.chart_cells import Look
-from chartmaker.sheets.flow import BODY, Block, fact, flowed, heading, paragraph, space
+from chartmaker.sheets.flow import BODY, Block, fact, flowed, heading, height_of, paragraph, space
 from chartmaker.sheets.furniture import UNTITLED
-from chartmaker.sheets.hat_outline import hat_outline
 from chartmaker.sheets.ink import ACCENT, QUIET
+from chartmaker.sheets.job import PrintJob
 from chartmaker.sheets.legend import CHIP_MM, chip, look_of, lot_name
 from chartmaker.sheets.lines import MM_PER_PT, wrapped
 from chartmaker.sheets.numbers import count_of, one_place
 from chartmaker.sheets.paper import Frame
+from chartmaker.sheets.side_drawing import side_drawing
 from chartmaker.sheets.tables import CELL_STRONG, CLOSE_PAD_MM, Cell, Column, Drawn, scaled, table
 
 GREAT_PT, SMALL_GREAT_PT = 26.0, 20.0
 """The title's size, and on narrow pages."""
 GREAT_LEADING = 1.15
 COLOURWAY = Style(12.0, ink=ACCENT)
+GUTTER_MM = 8.0
 WIDE_SHARE = 1.15
-"""Pages wider than this share of their height have the picture beside the facts."""
-MOST_PICTURE_SHARE = 0.46
-"""Of the page's height, where the facts stand below it."""
+"""Pages wider than this share of their height have the pictures beside the facts."""
+MOST_PICTURE_SHARE, LEAST_PICTURE_SHARE = 0.48, 0.3
+"""Of the page's height, where the facts stand below them."""
+SIDE_BY_SIDE_SHARE = 1.0
+"""Rooms wider than this share of their height have picture and drawing beside each other."""
+PICTURE_PART = 0.48
+"""Of the width, where the drawing stands beside it."""
 NAME_MM = 24.0
 MOST_TITLE_LINES = 3
 SHAPE_WORDS = {"cap": "close cap", "tam": "tam", "stocking": "stocking cap"}
 
 
-def cover_pages(appraisal: Appraisal, *, frame: Frame, picture: Pixels | None) -> list[tuple[Box, ...]]:
+def cover_pages(appraisal: Appraisal, job: PrintJob) -> list[tuple[Box, ...]]:
     """Lay out the cover; what its first page cannot hold goes to a second."""
-    gutter = 10.0
+    frame = job.sheet.cover_frame
     if frame.width > WIDE_SHARE * frame.height:
-        half = (frame.width - gutter) / 2
-        words = Frame(frame.left + half + gutter, frame.top, frame.right, frame.bottom)
-        image = _picture(appraisal, picture, half, frame.height)
-        top = frame.top + (frame.height - image.height) / 2
-        placed = tuple(box.moved(frame.left, top) for box in image.boxes)
-        pages = flowed(_words(appraisal, words.width), words)
+        half = (frame.width - GUTTER_MM) / 2
+        words = Frame(frame.left + half + GUTTER_MM, frame.top, frame.right, frame.bottom)
+        images = _images(appraisal, job, half, frame.height)
+        placed = moved(images.boxes, frame.left, frame.top + (frame.height - images.height) / 2)
+        pages = flowed([*_title(appraisal, words.width), *_facts(appraisal, job.units, words.width)], words)
         return [(*placed, *pages[0]), *pages[1:]]
-    image = _picture(appraisal, picture, frame.width, MOST_PICTURE_SHARE * frame.height)
-    title, facts = _title(appraisal, frame.width), _facts(appraisal, frame.width)
-    return flowed([*title, space(3.0), image, space(2.0), *facts], frame)
+    title, facts = [*_title(appraisal, frame.width)], [*_facts(appraisal, job.units, frame.width)]
+    left = frame.height - height_of([*title, *facts]) - 8.0
+    most = min(MOST_PICTURE_SHARE * frame.height, max(left, LEAST_PICTURE_SHARE * frame.height))
+    return flowed([*title, space(3.0), _images(appraisal, job, frame.width, most), space(2.0), *facts], frame)
 
 
-def _picture(appraisal: Appraisal, picture: Pixels | None, width: float, most: float) -> Block:
-    """Give the picture in the middle of the width, as large as fits; the outline where there is no picture."""
-    if picture is None:
-        wide = min(width, 110.0)
-        outline = hat_outline(appraisal, width=wide, tallest=max(20.0, most - 16.0))
-        shift = (width - wide) / 2
-        return Block(outline.height, tuple(box.moved(shift, 0) for box in outline.boxes))
-    scale = min(width / picture.width, most / picture.height)
-    wide, high = picture.width * scale, picture.height * scale
-    return Block(high, (Picture(((width - wide) / 2, 0.0, wide, high), picture),))
+def _images(appraisal: Appraisal, job: PrintJob, width: float, most: float) -> Block:
+    """Give the picture and the measured drawing: beside each other, or below, as fills the room better."""
+    if job.picture is None:
+        return side_drawing(appraisal, job.units, width=width, height=min(most, 0.8 * width))
+    if width > SIDE_BY_SIDE_SHARE * most:
+        wide = (width - GUTTER_MM) * PICTURE_PART
+        picture = _picture(job.picture, wide, most)
+        drawing = side_drawing(appraisal, job.units, width=width - wide - GUTTER_MM, height=min(most, 1.1 * wide))
+        height = max(picture.height, drawing.height)
+        boxes = [
+            *moved(picture.boxes, 0.0, (height - picture.height) / 2),
+            *moved(drawing.boxes, wide + GUTTER_MM, (height - drawing.height) / 2),
+        ]
+        return Block(height, tuple(boxes))
+    picture = _picture(job.picture, width, 0.58 * most)
+    drawing = side_drawing(appraisal, job.units, width=width, height=0.38 * most)
+    below = picture.height + 0.04 * most
+    return Block(below + drawing.height, (*picture.boxes, *moved(drawing.boxes, 0.0, below)))
 
 
-def _words(appraisal: Appraisal, width: float) -> list[Block]:
-    return [*_title(appraisal, width), *_facts(appraisal, width)]
+def _picture(pixels: Pixels, width: float, most: float) -> Block:
+    """Give the picture in the middle of the width, as large as fits."""
+    scale = min(width / pixels.width, most / pixels.height)
+    wide, high = pixels.width * scale, pixels.height * scale
+    return Block(high, (Picture(((width - wide) / 2, 0.0, wide, high), pixels),))
 
 
 def _title(appraisal: Appraisal, width: float) -> Iterator[Block]:
@@ -72,9 +90,9 @@ def _title(appraisal: Appraisal, width: float) -> Iterator[Block]:
         yield Block(7.0, (text_at(0, 4.6, design.colourway.name, COLOURWAY, most=width),), keeps_next=True)
 
 
-def _facts(appraisal: Appraisal, width: float) -> Iterator[Block]:
+def _facts(appraisal: Appraisal, units: Units, width: float) -> Iterator[Block]:
     yield heading("Size", width=width)
-    for name, text in _sizes(appraisal):
+    for name, text in _sizes(appraisal, units):
         yield from fact(name, text, width=width, name_width=NAME_MM)
     yield heading("Yarn", width=width)
     yield from _yarn(appraisal, look_of(appraisal), width)
@@ -84,15 +102,16 @@ def _facts(appraisal: Appraisal, width: float) -> Iterator[Block]:
         yield from paragraph(notes, width=width, style=Style(BODY.size_pt, ink=QUIET), most_lines=5)
 
 
-def _sizes(appraisal: Appraisal) -> Iterator[tuple[str, str]]:
-    design = appraisal.design
+def _sizes(appraisal: Appraisal, units: Units) -> Iterator[tuple[str, str]]:
+    design, told = appraisal.design, units.length.told
     gauge, hat = design.gauge, design.hat
     yield "Shape", f"{SHAPE_WORDS[hat.shape]}, {len(appraisal.rounds)} rounds in {count_of(len(design.bands), 'band')}"
-    yield "To fit", f"a head of {hat.head_cm:g} cm, with {hat.ease_percent:+g} % ease"
+    yield "To fit", f"a head of {told(hat.head_cm)}, with {hat.ease_percent:+g} % ease"
     stitches = count_of(appraisal.cast_on_stitches, "stitch")
-    around = f"{one_place(appraisal.circumference_cm)} cm round ({stitches})"
-    yield "Measures", f"{around}, {one_place(appraisal.height_cm)} cm high"
-    yield "Gauge", f"{gauge.stitches_per_10cm:g} stitches and {gauge.rounds_per_10cm:g} rounds in 10 cm, stranded"
+    yield "Measures", f"{told(appraisal.circumference_cm)} round ({stitches}), {told(appraisal.height_cm)} high"
+    counts = (units.gauge.shown(count) for count in (gauge.stitches_per_10cm, gauge.rounds_per_10cm))
+    stitch, round_ = (f"{round(count, 1):g}" for count in counts)
+    yield "Gauge", f"{stitch} stitches and {round_} rounds{units.gauge.unit}, stranded"
 
 
 def _yarn(appraisal: Appraisal, look: Look, width: float) -> list[Block]:

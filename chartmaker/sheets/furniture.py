@@ -26,11 +26,12 @@ class Furniture:
     paper: Paper
 
     def boxes(self, *, sheet_title: str, number: int, count: int) -> list[Box]:
-        """Give head and foot of one page."""
+        """Give head and foot of one page; one without a title, the cover, has no head: it says all that itself."""
         left, right = self.paper.margin_mm, self.paper.width_mm - self.paper.margin_mm
         bottom = self.paper.height_mm - self.paper.margin_mm
+        head = self._low_head if self.paper.is_low else self._head
         boxes: list[Box] = [
-            *(self._low_head(sheet_title) if self.paper.is_low else self._head(sheet_title)),
+            *(head(sheet_title) if sheet_title else ()),
             text_at(right, bottom - 0.8, f"page {number} of {count}", QUIET_LINE, align="right"),
             Lines(((left, bottom - FOOTER_MM + 3.4, right, bottom - FOOTER_MM + 3.4),), 0.2, HAIRLINE),
         ]

@@ -4,6 +4,7 @@ import datetime as dt
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from chartmaker.knit.units import METRIC, Units
 from chartmaker.sheets.boxes import Pixels
 from chartmaker.sheets.paper import Paper, paper_named
 
@@ -38,6 +39,8 @@ class PrintJob:
     heavy_lines: int = 5
     printed_on: dt.date | None = None
     """Printed on every page; this package keeps no clock."""
+    units: Units = METRIC
+    """Of the cover's measures; yarn and baths are weighed in grams."""
     picture: Pixels | None = None
     """The worn hat, for the cover."""
 

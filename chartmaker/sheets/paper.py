@@ -38,6 +38,12 @@ class Paper:
         return self.height_mm <= LOW_MM
 
     @property
+    def cover_frame(self) -> "Frame":
+        """The same of a page that has no header."""
+        frame = self.frame
+        return Frame(left=frame.left, top=self.margin_mm, right=frame.right, bottom=frame.bottom)
+
+    @property
     def frame(self) -> "Frame":
         """The part between header and footer."""
         header = LOW_HEADER_MM if self.is_low else HEADER_MM

@@ -50,7 +50,8 @@ def plan_pages(appraisal: Appraisal, job: PrintJob) -> list[Page]:
     furniture = Furniture(design.title, design.colourway.name, date, job.sheet)
     pages = []
     for number, (name, body) in enumerate(bodies, start=1):
-        around = furniture.boxes(sheet_title=SHEET_TITLES[name], number=number, count=len(bodies))
+        title = "" if name == "cover" else SHEET_TITLES[name]
+        around = furniture.boxes(sheet_title=title, number=number, count=len(bodies))
         if name == "chart-bw":
             around = [box.inked(in_grey) for box in around]
         pages.append(Page(name, (*around, *body.boxes), body.bookmarks))
@@ -68,8 +69,7 @@ def _flowed(blocks: Callable[[Appraisal, Frame], list[Block]]) -> Callable[[Soug
 
 
 def _cover(sought: Sought) -> list[Body]:
-    pages = cover_pages(sought.appraisal, frame=sought.frame, picture=sought.job.picture)
-    return [Body(boxes) for boxes in pages]
+    return [Body(boxes) for boxes in cover_pages(sought.appraisal, sought.job)]
 
 
 def _key(sought: Sought) -> list[Body]:

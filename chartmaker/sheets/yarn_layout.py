@@ -1,18 +1,26 @@
 """The yarn sheet: what each letter takes, where it goes, and what the figures rest on."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from chartmaker.appraisal import Appraisal, LetterAppraisal
 from chartmaker.knit.interval import Interval
+from chartmaker.knit.yarn_by_band import yarn_by_band
 from chartmaker.sheets.boxes import Box, Marks
 from chartmaker.sheets.chart_cells import Look
+from chartmaker.sheets.chart_layout import band_title
 from chartmaker.sheets.flow import SMALL, Block, bulleted, fact, heading, paragraph, space
 from chartmaker.sheets.ink import ACCENT
 from chartmaker.sheets.legend import CHIP_MM, chip, look_of, lot_name
 from chartmaker.sheets.marks import OUT_OF_GAMUT
 from chartmaker.sheets.numbers import one_place
-from chartmaker.sheets.tables import CELL_STRONG, Cell, Column, Drawn, scaled, table
+from chartmaker.sheets.tables import CELL_STRONG, CLOSE_PAD_MM, Cell, Column, Drawn, scaled, table
 
+NARROW_MM = 150.0
+"""Narrower pages have metres and grams apart."""
+MEASURE_MM = 190.0
+"""Lines of running text are no wider."""
+ON_HAND = 8
+"""Place of the figure that is not summed: two letters may be one lot."""
 HOW_TO_READ = (
     "Low is a hat knitted tight with nothing wasted, likely is what to expect, high is loose knitting and generous "
     "ends. Have the planned grams ready: the high end, and {reserve:g} % in reserve. Short is what the planned grams "
@@ -33,42 +41,78 @@ def yarn_blocks(appraisal: Appraisal, *, width: float) -> list[Block]:
     reserve = appraisal.design.allowances.reserve_percent
     return [
         heading("What each letter takes", width=width),
-        *table(_need_columns(width), [_need_row(item, look) for item in appraisal.letters]),
-        _total(appraisal, width),
+        *_needs(appraisal, look, width),
         space(2.5),
-        *paragraph(HOW_TO_READ.format(reserve=reserve), width=width),
+        *paragraph(HOW_TO_READ.format(reserve=reserve), width=min(width, MEASURE_MM)),
         *_shade_notes(appraisal, width),
         heading("Where it goes, likely metres", width=width),
-        *table(_use_columns(width), [_use_row(item, look) for item in appraisal.letters]),
+        *table(_use_columns(width), [_use_row(item, look) for item in appraisal.letters], pad=CLOSE_PAD_MM),
+        heading("Band by band, likely grams", width=width),
+        *_bands(appraisal, width),
         heading("What the figures rest on", width=width),
         *(block for name, text in _facts(appraisal) for block in fact(name, text, width=width)),
     ]
 
 
-def _need_columns(width: float) -> tuple[Column, ...]:
-    right = [
-        Column("stitches", 16, "right"),
-        *(Column(title, 14, "right") for title in ("m, low", "m, likely", "m, high", "g, low", "g, likely", "g, high")),
+def _needs(appraisal: Appraisal, look: Look, width: float) -> list[Block]:
+    """Give what each letter takes: one table, or on narrow pages one in metres and one in grams."""
+    metres = [Column(title, 14, "right") for title in ("m, low", "m, likely", "m, high")]
+    grams = [Column(title, 14, "right") for title in ("g, low", "g, likely", "g, high")]
+    to_have = [
         Column("g, planned", 18, "right", CELL_STRONG),
         Column("g, on hand", 18, "right"),
         Column("g, short", 13.5, "right", CELL_STRONG),
     ]
-    return scaled((Column("", 6, style=CELL_STRONG), Column("", 10), Column("lot", 32, most_lines=3), *right), width)
-
-
-def _need_row(item: LetterAppraisal, look: Look) -> list[Cell]:
-    need = item.requirement
+    stitches = Column("stitches", 16, "right")
+    if width >= NARROW_MM:
+        return _need_table(appraisal, look, [stitches, *metres, *grams, *to_have], list(range(10)), width)
     return [
-        item.letter,
-        _chip(item, look),
-        lot_name(item),
-        str(need.stitches),
-        *_three(need.metres),
-        *_three(need.grams),
-        one_place(need.planned_g),
-        one_place(need.on_hand_g),
-        one_place(need.short_g),
+        *_need_table(appraisal, look, [stitches, *metres], [0, 1, 2, 3], width),
+        space(3.0),
+        *_need_table(appraisal, look, [*grams, *to_have], [4, 5, 6, 7, 8, 9], width),
     ]
+
+
+def _need_table(
+    appraisal: Appraisal, look: Look, columns: Sequence[Column], places: Sequence[int], width: float
+) -> list[Block]:
+    """Give a table of some of the figures, and below it their sums."""
+    named = scaled((Column("", 6, style=CELL_STRONG), Column("", 10), Column("lot", 32, most_lines=3), *columns), width)
+    rows: list[list[Cell]] = []
+    for item in appraisal.letters:
+        figures = _figures([item])
+        rows.append([item.letter, _chip(item, look), lot_name(item), *(figures[place] for place in places)])
+    sums = _figures(appraisal.letters)
+    sums[ON_HAND] = ""
+    rows.append(["", "", "all letters", *(sums[place] for place in places)])
+    return table(named, rows, pad=CLOSE_PAD_MM)
+
+
+def _figures(items: Sequence[LetterAppraisal]) -> list[str]:
+    """Give the ten figures of letters together."""
+    needs = [item.requirement for item in items]
+    nothing = Interval(0.0, 0.0, 0.0)
+    return [
+        str(sum(need.stitches for need in needs)),
+        *_three(sum((need.metres for need in needs), start=nothing)),
+        *_three(sum((need.grams for need in needs), start=nothing)),
+        one_place(sum(need.planned_g for need in needs)),
+        one_place(sum(need.on_hand_g for need in needs)),
+        one_place(sum(need.short_g for need in needs)),
+    ]
+
+
+def _bands(appraisal: Appraisal, width: float) -> list[Block]:
+    """Give each band's likely grams by letter; tails and edges belong to none."""
+    pieces = yarn_by_band(appraisal.design, appraisal.fabric, appraisal.floats, appraisal.loop)
+    found: dict[int, list[str]] = {}
+    for piece in pieces:
+        found.setdefault(piece.piece, []).append(f"{piece.letter} {one_place(piece.grams.likely)}")
+    columns = scaled((Column("band", 60, style=CELL_STRONG), Column("letters and grams", 120, most_lines=6)), width)
+    rows: list[list[Cell]] = [
+        [band_title(appraisal, number), "   ".join(words)] for number, words in sorted(found.items())
+    ]
+    return table(columns, rows, pad=CLOSE_PAD_MM)
 
 
 def _three(interval: Interval) -> tuple[str, str, str]:
@@ -80,24 +124,6 @@ def _chip(item: LetterAppraisal, look: Look) -> Drawn:
     if item.shade and item.shade.is_out_of_gamut:
         boxes.append(Marks(OUT_OF_GAMUT, ((CHIP_MM + 1.3, 1.2),), 2.2, ACCENT))
     return Drawn(CHIP_MM, tuple(boxes))
-
-
-def _total(appraisal: Appraisal, width: float) -> Block:
-    needs = [item.requirement for item in appraisal.letters]
-    metres = sum((need.metres for need in needs), start=Interval(0.0, 0.0, 0.0))
-    grams = sum((need.grams for need in needs), start=Interval(0.0, 0.0, 0.0))
-    row: list[Cell] = [
-        "",
-        "",
-        "all letters",
-        str(sum(need.stitches for need in needs)),
-        *_three(metres),
-        *_three(grams),
-        one_place(sum(need.planned_g for need in needs)),
-        "",
-        one_place(sum(need.short_g for need in needs)),
-    ]
-    return table(_need_columns(width), [row])[1]
 
 
 def _use_columns(width: float) -> tuple[Column, ...]:

@@ -36,7 +36,7 @@ def boxes_outside(pages, paper):
 @pytest.mark.parametrize("is_landscape", [False, True], ids=["upright", "lying"])
 @pytest.mark.parametrize("paper", PAPERS)
 @given(design=designs(), lines=st.sampled_from([0, 5, 10]))
-@settings(max_examples=12, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+@settings(max_examples=8, deadline=None, suppress_health_check=[HealthCheck.too_slow])
 def test_nothing_leaves_the_margins(design, lines, paper, is_landscape):
     job = PrintJob(
         paper=paper, is_landscape=is_landscape, sheets=SHEETS, printed_on=dt.date(2026, 11, 25), heavy_lines=lines
