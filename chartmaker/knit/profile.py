@@ -6,9 +6,13 @@ from dataclasses import dataclass
 from chartmaker.knit.layout import Fabric
 from chartmaker.model.gauge import Gauge
 
-SPREAD_ROUNDS = 4
+SPREAD_ROUNDS, NARROWING_ROUNDS = 4, 12
 """A shaped round's change of width is taken up by itself and the plain rounds before it, at most this many in all.
-About a centimetre of fabric at usual gauges: common practice, no source."""
+
+About a centimetre of fabric at usual gauges where it widens, for the brim below holds it in; where it narrows, some
+three, so that a crown whose decreases stand far apart rounds itself instead of standing in steps: common practice, no
+source.
+"""
 GIVE = 1.05
 """How far a change of radius may pass the height of a round, again and again, before the fabric puckers: common
 practice, no source."""
@@ -73,7 +77,8 @@ def _spread(radius: list[float], fabric: Fabric) -> list[float]:
     for index in range(1, len(radius)):
         if radius[index] == radius[index - 1]:
             continue
-        sharing = min(SPREAD_ROUNDS, index - last_change)
+        most = NARROWING_ROUNDS if radius[index] < radius[index - 1] else SPREAD_ROUNDS
+        sharing = min(most, index - last_change)
         change = radius[index] - radius[index - 1] if fabric.meets[index] else 0.0
         for place in range(index - sharing + 1, index + 1):
             run[place] = change / sharing

@@ -129,9 +129,10 @@ def test_a_change_of_width_is_shared_with_the_plain_rounds_before_it() -> None:
     assert sum(outline.run_cm) == pytest.approx(outline.radius_cm[-1] - outline.radius_cm[0])
 
 
-def test_a_lone_change_after_many_plain_rounds_is_shared_by_four() -> None:
-    outline = profile(lay_out(hat_of([100] * 10 + [90], INCHES)), INCHES)
-    assert [change < 0 for change in outline.run_cm] == [False] * 7 + [True] * 4
+@pytest.mark.parametrize(("after", "sharing"), [(110, 4), (90, 12)])
+def test_a_lone_change_after_many_plain_rounds_is_shared_by_some_of_them(after: int, sharing: int) -> None:
+    outline = profile(lay_out(hat_of([100] * 20 + [after], INCHES)), INCHES)
+    assert [change != 0 for change in outline.run_cm] == [False] * (21 - sharing) + [True] * sharing
 
 
 def test_a_jump_where_counts_do_not_meet_is_no_shaping() -> None:

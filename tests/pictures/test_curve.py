@@ -95,9 +95,9 @@ def test_a_wheel_that_decreases_as_a_disc_does_covers_its_plate() -> None:
     appraisal = appraise(read_design(EXAMPLES / "towpath-tam.hat.toml"))
     gauge, counts = appraisal.design.gauge, np.array(appraisal.fabric.counts)
     laid = line(appraisal, laid=True)
-    rim = laid.row[int(np.argmax(laid.radius_cm))]
-    above_cm2 = counts[int(rim) :].sum() * gauge.stitch_width_cm * gauge.round_height_cm
-    # Half of the rounds at the rim lie on the wheel, which the plate stretches by so much.
+    rim = np.flatnonzero(counts == counts.max())[-1]
+    above_cm2 = counts[rim:].sum() * gauge.stitch_width_cm * gauge.round_height_cm
+    # Some of the rounds at the rim lie on the wheel too, which the plate stretches by so much.
     assert math.pi * laid.reach_cm**2 == pytest.approx(above_cm2, rel=0.35)
 
 
