@@ -81,7 +81,7 @@ def test_an_increase_widens_the_drawing() -> None:
     assert chart_width(rounds) == 6
 
 
-def test_half_columns_add_up_so_that_a_wedge_s_tip_stays_over_its_middle() -> None:
-    # Steps of a half, none and a half: the last round stands one column over, as its middle does.
-    rounds = rounds_from_text("A | ... | .>.\nA | .... | .>..\nA | ..... | ..>..\nA | ......")
-    assert chart_offsets(rounds) == (0, 1, 1, 1)
+def test_half_columns_add_up_so_that_a_drawing_does_not_drift() -> None:
+    # Steps of a half, a whole and a half, two columns in all; each half rounded by itself would make three.
+    rounds = rounds_from_text("A | .. | <.\nA | ... | ..<\nA | .... | .<..\nA | .....")
+    assert chart_offsets(rounds) == (0, 1, 2, 2)
