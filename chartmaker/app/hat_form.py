@@ -60,6 +60,7 @@ class HatForm(QScrollArea):
         self.document, self._units = document, units
         self.controls: dict[Field, Control] = {}
         self._rows: dict[Field, QFormLayout] = {}
+        self._inside = QWidget()
         self._calm = CalmWheel(self)
         self.notes = NotesBox()
         self.notes.setAccessibleName(tr("notes"))
@@ -107,7 +108,7 @@ class HatForm(QScrollArea):
     def _keep_width(self) -> None:
         """Be as wide as the controls are: the form scrolls upright alone."""
         bar = self.verticalScrollBar().sizeHint().width()
-        self.setMinimumWidth(max(LEAST_WIDTH, self.widget().minimumSizeHint().width() + bar))
+        self.setMinimumWidth(max(LEAST_WIDTH, self._inside.minimumSizeHint().width() + bar))
 
     def _quantity(self, field: Field) -> Quantity:
         units = self._units.units
@@ -116,8 +117,7 @@ class HatForm(QScrollArea):
     # --- making
 
     def _lay_out(self) -> None:
-        inside = QWidget()
-        column = QVBoxLayout(inside)
+        column = QVBoxLayout(self._inside)
         column.setContentsMargins(0, 0, 10, 0)
         column.setSpacing(8)
         for title, fields in GROUPS[:1]:
@@ -130,7 +130,7 @@ class HatForm(QScrollArea):
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setWidgetResizable(True)
-        self.setWidget(inside)
+        self.setWidget(self._inside)
 
     def _group(self, title: str, fields: tuple[Field, ...]) -> QGroupBox:
         box = QGroupBox(title)
