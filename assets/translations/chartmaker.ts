@@ -7026,7 +7026,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0} stitches cast on, {1} rounds; {2} round and {3} high. Head and ease ask for {4}, {5} stitches.</source>
+        <source>{0} stitches cast on, {1} rounds; {2} round and {3} high as worn.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import partial
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtWidgets import (
     QComboBox,
     QFormLayout,
@@ -87,7 +87,6 @@ class HatForm(QScrollArea):
         self.trims.show_design(design)
         if self.notes.toPlainText() != design.notes:
             self.notes.setPlainText(design.notes)
-        self._keep_width()
 
     def take(self, field: Field, value: Any) -> None:
         """Set a field, or say why not."""
@@ -103,10 +102,14 @@ class HatForm(QScrollArea):
         for field, control in self.controls.items():
             if field.kind and isinstance(control, MeasureBox | OptionalMeasureLine):
                 control.show_in(self._quantity(field))
-        self._keep_width()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Be as wide as the controls inside are, whenever they are laid out anew."""
+        if watched is self._inside and event.type() == QEvent.Type.LayoutRequest:
+            self._keep_width()
+        return super().eventFilter(watched, event)
 
     def _keep_width(self) -> None:
-        """Be as wide as the controls are: the form scrolls upright alone."""
         bar = self.verticalScrollBar().sizeHint().width()
         self.setMinimumWidth(max(LEAST_WIDTH, self._inside.minimumSizeHint().width() + bar))
 
@@ -131,6 +134,7 @@ class HatForm(QScrollArea):
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setWidgetResizable(True)
         self.setWidget(self._inside)
+        self._keep_width()
 
     def _group(self, title: str, fields: tuple[Field, ...]) -> QGroupBox:
         box = QGroupBox(title)

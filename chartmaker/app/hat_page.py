@@ -7,11 +7,12 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QSplitter, QWidget
 
+from chartmaker.app.fit_side import FitSide
 from chartmaker.app.hat_form import HatForm
 from chartmaker.app.hat_stage import HatStage
 from chartmaker.app.page_frame import PageFrame
 from chartmaker.app.seeing import Seeing
-from chartmaker.app.words import number, tr
+from chartmaker.app.words import tr
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -21,7 +22,7 @@ if TYPE_CHECKING:
     from chartmaker.app.units_setting import UnitsSetting
     from chartmaker.checks.finding import Place
 
-FORM_WIDTH, STAGE_WIDTH = 280, 700
+FORM_WIDTH, STAGE_WIDTH, FIT_WIDTH = 280, 700, 290
 
 
 class HatPage(PageFrame):
@@ -43,7 +44,10 @@ class HatPage(PageFrame):
         self.document, self._units = document, units
         self.form = HatForm(document, units)
         self.stage = HatStage(document, units, seeing=seeing)
-        self.form.refused.connect(self.refused)
+        self.fit = FitSide(document, units)
+        for part in (self.form, self.fit):
+            part.refused.connect(self.refused)
+        self.fit.failed.connect(document.failed)
         self.content.addWidget(self._columns(), 1)
         document.appraised.connect(self.refresh)
         units.changed.connect(self.refresh)
@@ -61,23 +65,20 @@ class HatPage(PageFrame):
         control.setFocus()
 
     def finish(self) -> None:
-        """Make no pictures of the hat any more."""
+        """Make no pictures of the hat any more, and work nothing out."""
         self.stage.panel.view.finish()
+        self.fit.finish()
 
     def refresh(self) -> None:
         """Follow the design."""
         self.form.refresh()
-        design, appraisal, told = self.document.design, self.document.appraisal, self._units.units.length.told
+        appraisal, told = self.document.appraisal, self._units.units.length.told
         self.note.setText(
-            tr(
-                "{0} stitches cast on, {1} rounds; {2} round and {3} high. Head and ease ask for {4}, {5} stitches."
-            ).format(
+            tr("{0} stitches cast on, {1} rounds; {2} round and {3} high as worn.").format(
                 appraisal.cast_on_stitches,
                 len(appraisal.rounds),
                 told(appraisal.circumference_cm),
                 told(appraisal.worn_height_cm),
-                told(design.hat.wanted_cm),
-                number(design.hat.wanted_cm / design.gauge.stitch_width_cm, 1),
             )
         )
 
@@ -86,6 +87,7 @@ class HatPage(PageFrame):
         columns.setChildrenCollapsible(False)
         columns.addWidget(self.form)
         columns.addWidget(self.stage)
+        columns.addWidget(self.fit)
         columns.setStretchFactor(1, 1)
-        columns.setSizes([FORM_WIDTH, STAGE_WIDTH])
+        columns.setSizes([FORM_WIDTH, STAGE_WIDTH, FIT_WIDTH])
         return columns

@@ -71,7 +71,6 @@ class TrimsBox(QWidget):
         for column, widget in enumerate(line.widgets):
             widget.installEventFilter(self._calm)
             self._grid.addWidget(widget, number, column)
-            widget.show()  # else it would count as hidden until later, and the form be too narrow for it
         self.lines.append(line)
 
     def _add(self, kind: str) -> None:

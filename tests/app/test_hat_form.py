@@ -134,18 +134,23 @@ def test_a_pompom_is_sewn_on_changed_and_taken_off(window, page):
     assert window.document.design == SHORT
 
 
-def test_no_control_is_cut_off_at_the_side_in_either_units(window, page):
+def is_whole(page) -> bool:
+    """Tell whether every control in sight has the width that it needs, inside the form."""
+    controls = (*page.form.controls.values(), *page.form.trims.lines[0].widgets)
+    room = page.form.viewport().width()
+    return all(
+        widget.mapTo(page.form.viewport(), widget.rect().topRight()).x() < room
+        and widget.width() >= widget.minimumSizeHint().width()
+        for widget in controls
+        if widget.isVisible()
+    )
+
+
+def test_no_control_is_cut_off_at_the_side_in_either_units(window, page, qtbot):
     QTest.mouseClick(page.form.trims.adders["tassel"], LEFT)
-    for _ in range(2):
-        window.units.toggle()
-        QApplication.processEvents()
-        inside = page.form.widget()
-        assert inside.width() <= page.form.viewport().width()
-        controls = (*page.form.controls.values(), *page.form.trims.lines[0].widgets)
-        for widget in (control for control in controls if control.isVisible()):
-            right = widget.mapTo(inside, widget.rect().topRight()).x()
-            assert right < page.form.viewport().width()
-            assert widget.width() >= widget.minimumSizeHint().width()
+    qtbot.waitUntil(lambda: is_whole(page))
+    window.units.toggle()
+    qtbot.waitUntil(lambda: is_whole(page))
 
 
 def test_inches_are_shown_and_typed_and_the_design_stays_metric(window, page):
@@ -203,3 +208,30 @@ def test_a_finding_about_the_depth_leads_to_its_field(open_on):
     finding = next(found for found in window.document.appraisal.findings if found.check == "depth")
     window.lead_to(finding.place)
     assert QApplication.focusWidget() is window._pages["hat"].control("hat", "depth_cm")
+
+
+def test_form_drawing_hat_and_fit_stand_side_by_side_in_a_small_window(open_on, qtbot):
+    window = open_on(CLOSED, size=(1024, 700))
+    window.show_page("hat")
+    page = window._pages["hat"]
+    qtbot.wait(20)
+    assert window.size().toTuple() == (1024, 700)
+    lefts = [part.mapTo(window, part.rect().topLeft()).x() for part in (page.form, page.stage, page.fit)]
+    rights = [part.mapTo(window, part.rect().topRight()).x() for part in (page.form, page.stage, page.fit)]
+    assert lefts == sorted(lefts)
+    assert all(right < left for right, left in zip(rights, lefts[1:], strict=False))
+    assert rights[-1] < 1024
+    assert page.stage.panel.view.width() > 300
+
+
+def test_a_count_chosen_beside_the_hat_is_seen_on_it(open_on, qtbot):
+    window = open_on(replace(CLOSED, hat=replace(CLOSED.hat, head_cm=62.0)), size=(1280, 800))
+    window.show_page("hat")
+    page = window._pages["hat"]
+    qtbot.waitUntil(lambda: page.fit.is_settled and page.stage.panel.view.maker.hat is not None)
+    hat, before = page.stage.panel.view.maker.hat, page.note.text()
+    page.fit.counts.chosen.emit(168)
+    assert window.document.stack.count() == 1
+    assert window.document.appraisal.cast_on_stitches == 168
+    assert page.note.text() != before
+    qtbot.waitUntil(lambda: page.stage.panel.view.maker.hat is not hat)
