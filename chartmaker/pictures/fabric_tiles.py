@@ -12,10 +12,11 @@ from numpy.typing import NDArray
 
 from chartmaker.knit.layout import Fabric
 from chartmaker.model.design import Design
-from chartmaker.pictures.cells import NO_STITCH, FlatCells, purl_of_repeat
+from chartmaker.model.stitches import Shaping
+from chartmaker.pictures.cells import NO_STITCH, purl_of_repeat
 from chartmaker.pictures.knit import unevenness
-from chartmaker.pictures.stitch import knit_tile, purl_tile
-from chartmaker.pictures.stitch_tiles import shown_light
+from chartmaker.pictures.stitch import StitchTile, knit_tile, leaning_tile, purl_tile
+from chartmaker.pictures.stitch_tiles import KNIT, LEANS_LEFT, LEANS_RIGHT, PURL, shown_light
 
 RIGHT, WRONG = 0, 1
 """The faces of the fabric."""
@@ -25,6 +26,21 @@ PIECES = 4
 """Samples of the relief for a pixel of a tile, each way."""
 
 Numbers = NDArray[np.float32]
+
+_LIES = np.full(max(Shaping) + 1, KNIT, dtype=np.uint8)
+_LIES[Shaping.K2TOG], _LIES[Shaping.SSK] = LEANS_RIGHT, LEANS_LEFT
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class FlushCells:
+    """Every round flush, stitch 1 in column 0: arrays of shape (rounds, stitches of the widest)."""
+
+    codes: NDArray[np.uint8]
+    """Which colour each stitch has, by letter if not otherwise; `NO_STITCH` beyond the last of a round."""
+    lies: NDArray[np.uint8]
+    """How each lies on the right side, as `stitch_tiles` numbers it."""
+    counts: NDArray[np.intp]
+    """Stitches of each round."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -42,22 +58,20 @@ class Texels:
 class FabricTiles:
     """The stitches of a hat under one set of colours, in tiles of one size and its halves."""
 
-    def __init__(
-        self, cells: FlatCells, counts: NDArray[np.intp], linear: Numbers, *, relief: "Relief", stitch_cm: float
-    ) -> None:
-        """Take rounds set flush (`flush_cells`), their counts, and the linear light of each code, shape (256, 3)."""
+    def __init__(self, cells: FlushCells, linear: Numbers, *, relief: "Relief", stitch_cm: float) -> None:
+        """Take the stitches and the linear light of each code, shape (256, 3)."""
         self.stitch_cm = stitch_cm
-        rows = len(counts)
-        above = _above(cells, counts)
+        rows = len(cells.counts)
+        above = _above(cells)
         keys = _keys(cells, above)
         kinds, slots = np.unique(keys, return_inverse=True)
         self.slots: NDArray[np.int32] = slots.reshape(-1).astype(np.int32)
-        self.rows, self.columns = rows, cells.letters.shape[1]
-        even = unevenness(cells.letters.shape) if relief.is_knitted else np.ones(cells.letters.shape, dtype=np.float32)
+        self.rows, self.columns = rows, cells.codes.shape[1]
+        even = unevenness(cells.codes.shape) if relief.is_knitted else np.ones(cells.codes.shape, dtype=np.float32)
         self.evenness: Numbers = np.tile(even.reshape(-1), 2)
         tiles, is_above = _tiles(kinds, linear, relief)
         cell = above.reshape(-1).astype(np.int32)
-        self.above: NDArray[np.int32] = np.concatenate([cell, cell + np.int32(cells.letters.size)])
+        self.above: NDArray[np.int32] = np.concatenate([cell, cell + np.int32(cells.codes.size)])
         """Where in `evenness` the stitch above each one stands, whose legs reach into its tile."""
         self.wide_levels = int(math.log2(tiles.shape[2])) + 1
         self.tall_levels = int(math.log2(tiles.shape[1])) + 1
@@ -109,34 +123,36 @@ class Relief:
         return cls(_power(stitch_px), _power(stitch_px * height_per_width), height_per_width, is_knitted=True)
 
 
-def flush_cells(design: Design, fabric: Fabric) -> FlatCells:
-    """Set every round flush, stitch 1 in column 0, with nothing beyond its last stitch."""
+def flush_cells(design: Design, fabric: Fabric) -> FlushCells:
+    """Set a hat's stitches flush, coded by their letters."""
     shape = (fabric.rounds, max(fabric.counts))
-    letters = np.full(shape, NO_STITCH, dtype=np.uint8)
-    purl = np.zeros(shape, dtype=np.bool_)
+    codes = np.full(shape, NO_STITCH, dtype=np.uint8)
+    lies = np.full(shape, KNIT, dtype=np.uint8)
     for number, (band, line) in enumerate(design.rounds()):
         count = fabric.counts[number]
-        letters[number, :count] = fabric.letters[fabric.round(number)]
-        purl[number, :count] = np.tile(purl_of_repeat(band.texture, len(line)), band.times)
-    return FlatCells(letters, purl)
+        codes[number, :count] = fabric.letters[fabric.round(number)]
+        purl = np.tile(purl_of_repeat(band.texture, len(line)), band.times)
+        lies[number, :count] = np.where(purl, PURL, _LIES[fabric.shaping[fabric.round(number)]])
+    return FlushCells(codes, lies, np.array(fabric.counts))
 
 
-def _above(cells: FlatCells, counts: NDArray[np.intp]) -> NDArray[np.intp]:
+def _above(cells: FlushCells) -> NDArray[np.intp]:
     """Give the flat place of the stitch above each cell, of the cell itself where there is none: (rounds, columns)."""
-    rows, columns = cells.letters.shape
+    counts = cells.counts
+    rows, columns = cells.codes.shape
     next_row = np.minimum(np.arange(rows) + 1, rows - 1)
     share = (np.arange(columns) + 0.5)[None, :] / counts[:, None]
     column = np.minimum((share * counts[next_row][:, None]).astype(np.intp), columns - 1)
     place = next_row[:, None] * columns + column
     itself = np.arange(rows * columns).reshape(rows, columns)
-    return np.where(cells.letters.reshape(-1)[place] == NO_STITCH, itself, place)
+    return np.where(cells.codes.reshape(-1)[place] == NO_STITCH, itself, place)
 
 
-def _keys(cells: FlatCells, above: NDArray[np.intp]) -> NDArray[np.int32]:
+def _keys(cells: FlushCells, above: NDArray[np.intp]) -> NDArray[np.int32]:
     """Give a number to what each cell looks like, on the right face and on the wrong one: (2, rounds, columns)."""
-    codes = cells.letters.reshape(-1)[above].astype(np.int32) * 256 + cells.letters
-    purl = cells.purl.astype(np.int32)
-    return np.stack([purl * 65536 + codes, (1 - purl) * 65536 + codes])
+    codes = cells.codes.reshape(-1)[above].astype(np.int32) * 256 + cells.codes
+    lies = np.stack([cells.lies, np.where(cells.lies == PURL, KNIT, PURL)]).astype(np.int32)
+    return lies * 65536 + codes
 
 
 def _tiles(kinds: NDArray[np.int32], linear: Numbers, relief: Relief) -> tuple[Numbers, NDArray[np.bool_]]:
@@ -145,19 +161,30 @@ def _tiles(kinds: NDArray[np.int32], linear: Numbers, relief: Relief) -> tuple[N
     Returns:
         Its linear light, (kinds, height, width, 3), and where the stitch above lies on top, (kinds, height, width).
     """
-    purl, above, code = kinds // 65536, kinds // 256 % 256, kinds % 256
+    lies, above, code = kinds // 65536, kinds // 256 % 256, kinds % 256
     if not relief.is_knitted:
         return linear[code][:, None, None, :].astype(np.float32), np.zeros((len(kinds), 1, 1), dtype=np.bool_)
     size = relief.width * PIECES
-    drawn = [make(relief.height_per_width, size) for make in (knit_tile, purl_tile)]
+    drawn = _drawn(relief.height_per_width, size)
     tall = relief.height * PIECES
     lines = ((np.arange(tall) + 0.5) / tall * drawn[0].light.shape[0]).astype(np.intp)
-    light = np.stack([tile.light[lines] for tile in drawn])[purl]
-    is_above = np.stack([tile.is_above[lines] for tile in drawn])[purl]
+    light = np.stack([tile.light[lines] for tile in drawn])[lies]
+    is_above = np.stack([tile.is_above[lines] for tile in drawn])[lies]
     yarn = np.where(is_above[..., None], linear[above][:, None, None], linear[code][:, None, None])
     seen = yarn * shown_light(light, yarn)[..., None]
     middle = slice(PIECES // 2, None, PIECES)
     return _averaged(seen.astype(np.float32), PIECES, PIECES), is_above[:, middle, middle]
+
+
+def _drawn(height_per_width: float, size: int) -> tuple[StitchTile, ...]:
+    """Draw each way in which a stitch lies, in the order of their numbers."""
+    made = {
+        KNIT: knit_tile(height_per_width, size),
+        PURL: purl_tile(height_per_width, size),
+        LEANS_RIGHT: leaning_tile(height_per_width, size, rightwards=True),
+        LEANS_LEFT: leaning_tile(height_per_width, size, rightwards=False),
+    }
+    return tuple(made[lies] for lies in sorted(made))
 
 
 def _halved(tiles: Numbers, up: int, across: int) -> Numbers:

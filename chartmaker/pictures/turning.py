@@ -83,7 +83,6 @@ class TurningHat:
         self.dress = dress
         self.curve = curve_of(design, appraisal.profile, laid=dress.laid)
         self._colours: HatColours = hat_colours(appraisal, dress.tint, severity=dress.severity)
-        self._counts = np.array(appraisal.fabric.counts)
         self._stitch_cm = design.gauge.stitch_width_cm
         self._height_per_width = design.gauge.round_height_cm / design.gauge.stitch_width_cm
         self._room = trim_room(design.hat.trims)
@@ -139,7 +138,7 @@ class TurningHat:
     def _halves(self, view: Camera, tiles: FabricTiles, columns: slice) -> tuple[tuple[SeenMap, Shot], ...]:
         """Work out columns of the right half, and those across the middle, which differ by their light."""
         right, left = seen_halves(self.curve, view, columns)
-        shot = shot_of(right, view, tiles, self._counts, light=lit(right, view, self.curve))
+        shot = shot_of(right, view, tiles, self._colours.cells.counts, light=lit(right, view, self.curve))
         return (right, shot), (left, shot.mirrored(left, lit(left, view, self.curve)))
 
     def _tiles_for(self, view: Camera) -> FabricTiles:
@@ -147,9 +146,7 @@ class TurningHat:
         relief = Relief.of(stitch_px, height_per_width=self._height_per_width, is_knitted=self.dress.surface == "knit")
         if relief not in self._tiles:
             colours = self._colours
-            self._tiles[relief] = FabricTiles(
-                colours.cells, self._counts, colours.linear, relief=relief, stitch_cm=self._stitch_cm
-            )
+            self._tiles[relief] = FabricTiles(colours.cells, colours.linear, relief=relief, stitch_cm=self._stitch_cm)
         return self._tiles[relief]
 
     @property
