@@ -241,6 +241,7 @@ class FitSide(QScrollArea):
         parts = (_heading(tr("Depth")), self.bar, self.depth_words)
         for part in parts:
             column.addWidget(part)
+        self.add_or_take.hide()  # until the depth says what it would do
         column.addWidget(self.add_or_take, 0, Qt.AlignmentFlag.AlignLeft)
         column.addStretch(1)
         self.setWidget(inside)
