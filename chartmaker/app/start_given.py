@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 from chartmaker.knit.answers import Answers, defaults_for, sources_for
 from chartmaker.knit.brims import Brim
+from chartmaker.knit.depth import depth_of
 from chartmaker.knit.starter import started
 from chartmaker.model.gauge import gauge_counted
 
@@ -101,7 +102,10 @@ def outcome_of(given: Given, palette: Palette | None = None) -> Outcome:
         design = tried("", lambda: started(answers, palette))
         if "" in troubles:
             troubles[_culprit(given, usual)] = troubles.pop("")
-    return Outcome(design, usual_by_field(usual), {one.field: one.source for one in sources_for(given.shape)}, troubles)
+    shown = usual_by_field(usual)
+    if design is not None and not given.is_own("depth_cm"):
+        shown["depth_cm"] = round(depth_of(design).cm, 1)  # what is usual gives way to brim and crown
+    return Outcome(design, shown, {one.field: one.source for one in sources_for(given.shape)}, troubles)
 
 
 def _gauge(given: Given, *, stitches: bool = True, rounds: bool = True) -> Any:

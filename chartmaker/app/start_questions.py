@@ -26,6 +26,7 @@ from chartmaker.app.start_head import HeadBox
 from chartmaker.app.start_more import MoreForm
 from chartmaker.app.start_shapes import ShapeTiles
 from chartmaker.app.start_yarn import YarnBox
+from chartmaker.app.told import told
 from chartmaker.app.words import number, tr
 from chartmaker.knit.brims import BRIM_KINDS
 from chartmaker.knit.units import CM_PER_INCH, IMPERIAL, INCHES_OF_GAUGE
@@ -40,6 +41,7 @@ if TYPE_CHECKING:
 WIDTH = 470
 OUT_OF_RANGE = re.compile(r" is (-?[\d.]+(?:e[+-]\d+)?), outside (-?[\d.]+) to (-?[\d.]+)$")
 """How the model tells that."""
+LENGTH_IN_CM = re.compile(r"(?<!per )(?<![\d.])(-?\d+(?:\.\d+)?) cm")
 
 
 class StartQuestions(QScrollArea):
@@ -110,7 +112,7 @@ class StartQuestions(QScrollArea):
         self.more.show_outcome(given, outcome)
         for name, row in self.rows.items():
             label = row.label.text().replace("&", "")
-            row.tell_trouble(_plain(outcome.troubles.get(name, ""), label, partial(self._told, name)))
+            row.tell_trouble(self._in_units(_plain(outcome.troubles.get(name, ""), label, partial(self._told, name))))
         self._tell_sources(given)
         if any(name in self.more.rows for name in outcome.troubles):
             self.unfold(is_open=True)
@@ -128,6 +130,13 @@ class StartQuestions(QScrollArea):
         """Every question but the shape."""
         return {**self.form.rows, **self.more.rows}
 
+    def _in_units(self, sentence: str) -> str:
+        """Tell the lengths in a sentence in the units of the window; the model tells them in cm."""
+        text = told(sentence)
+        if self._units is not IMPERIAL:
+            return text
+        return LENGTH_IN_CM.sub(lambda found: self._units.length.told(float(found[1])), text)
+
     def _told(self, name: str, value: float) -> str:
         """Write a number as the box of a question would."""
         control = self.rows[name].control
@@ -144,8 +153,8 @@ class StartQuestions(QScrollArea):
         """Tell what a swatch counted over another length than is usual comes to."""
         gauge = self._units.gauge
         is_usual = abs(over_cm - self.usual().rounds_over_cm) < 0.01
-        told = "" if over_cm <= 0 or is_usual else number(gauge.shown(10 * count / over_cm), 1) + tr(gauge.unit)
-        self.form.rows[name].tell_source(told)
+        text = "" if over_cm <= 0 or is_usual else number(gauge.shown(10 * count / over_cm), 1) + tr(gauge.unit)
+        self.form.rows[name].tell_source(text)
 
     # --- upkeep
 
@@ -216,9 +225,9 @@ class StartQuestions(QScrollArea):
             box.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
 
 
-def _plain(sentence: str, label: str, told: Callable[[float], str]) -> str:
+def _plain(sentence: str, label: str, written: Callable[[float], str]) -> str:
     """Tell a number out of range by its question's name and in its units, which the model knows nothing of."""
     found = OUT_OF_RANGE.search(sentence)
     if found is None:
         return sentence
-    return tr("{0} is {1}, outside {2} to {3}").format(label, *(told(float(each)) for each in found.groups()))
+    return tr("{0} is {1}, outside {2} to {3}").format(label, *(written(float(each)) for each in found.groups()))

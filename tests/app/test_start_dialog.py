@@ -18,6 +18,7 @@ from chartmaker.app.units_setting import KEY as UNITS_KEY
 from chartmaker.appraisal import appraise
 from chartmaker.files.design_reading import read_design
 from chartmaker.knit.brims import BRIM_KINDS
+from chartmaker.knit.depth import depth_of
 from chartmaker.knit.starter import started
 from chartmaker.knit.units import IMPERIAL
 from chartmaker.model.counts import rounds_not_meeting
@@ -351,6 +352,20 @@ def test_a_window_in_inches_asks_in_inches_and_what_was_not_typed_stays_exact(op
     assert dialog.outcome.design.gauge.stitches_per_10cm == pytest.approx(30 / 10.16 * 10)
     retype(questions.head.girth, "22")
     assert questions.given.head_cm == pytest.approx(55.88)
+    questions.unfold(is_open=True)
+    retype(questions.more.boxes["depth_cm"], "4")
+    dialog.refresh()
+    assert "so a depth of 4.00 in leaves no body" in questions.rows["depth_cm"].trouble.text()
+    assert "cm" not in questions.rows["depth_cm"].trouble.text()
+
+
+@pytest.mark.parametrize("shape", SHAPES)
+@pytest.mark.parametrize("brim", [0, 6])
+def test_the_depth_that_is_shown_unasked_is_the_one_that_comes_out(dialog, shape, brim):
+    dialog.questions.shapes.choose(shape)
+    dialog.questions.brim.setCurrentIndex(brim)
+    dialog.refresh()
+    assert dialog.questions.more.boxes["depth_cm"].exact == pytest.approx(depth_of(dialog.outcome.design).cm, abs=0.05)
 
 
 def test_yarns_of_the_palette_are_offered_and_its_lots_given_to_the_letters(open_on, two_shades, qtbot):
