@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from chartmaker.knit.fit import TIGHTEST_CM, TOLERANCE_CM
+from chartmaker.knit.fit import NEAR_ENOUGH, TIGHTEST_CM, TOLERANCE_CM
 from chartmaker.model.bounds import MOST_STITCHES
 from chartmaker.model.gauge import Gauge
 
@@ -50,7 +50,7 @@ class StartingCounts:
 
 
 def starting_counts(asked: Asked) -> StartingCounts:
-    """Choose the counts: within the tolerance of a fit, with room for the most motifs, and few rounds to change in.
+    """Choose the counts: a brim as near as can be, and a body within what fits that has room for the most motifs.
 
     Raises ValueError, with a sentence, where no count will do.
     """
@@ -68,7 +68,15 @@ def starting_counts(asked: Asked) -> StartingCounts:
             f"no multiple of {asked.brim_repeat} stitches comes within {TOLERANCE_CM:g} cm of {asked.wanted_cm:.1f} cm "
             f"at {asked.gauge.stitches_per_10cm:g} stitches per 10 cm: choose another brim, or a finer gauge"
         )
-    return max(pairs, key=lambda counts: (_holds_motif(asked, counts.body), _worth(asked, counts)))
+    return max(
+        pairs,
+        key=lambda counts: (
+            _holds_motif(asked, counts.body),
+            _is_near(asked, counts),
+            counts.body >= counts.brim,  # a brim holds a hat on: nothing above it is tighter if that can be
+            _worth(asked, counts),
+        ),
+    )
 
 
 def motifs_in(stitches: int) -> int:
@@ -121,6 +129,11 @@ def _off_cm(asked: Asked, stitches: float) -> float:
 
 def _holds_motif(asked: Asked, body: int) -> bool:
     return asked.motif_repeat is not None and body % asked.motif_repeat == 0
+
+
+def _is_near(asked: Asked, counts: StartingCounts) -> bool:
+    """Whether the brim, which holds the hat on, is as near as counts should be; the body need but fit."""
+    return _off_cm(asked, counts.brim) <= NEAR_ENOUGH * asked.head_cm
 
 
 def _worth(asked: Asked, counts: StartingCounts) -> float:

@@ -3,7 +3,7 @@ from dataclasses import replace
 import pytest
 
 from chartmaker.files.motif_reading import read_shelf
-from chartmaker.knit.fit import TOLERANCE_CM
+from chartmaker.knit.fit import NEAR_ENOUGH, TOLERANCE_CM
 from chartmaker.knit.starting_counts import USUAL_REPEATS, Asked, motifs_in, repeat_for, starting_counts
 from chartmaker.model.gauge import Gauge
 
@@ -38,6 +38,14 @@ def test_a_cap_for_56_cm_at_30_to_10_cm_is_156_stitches_which_hold_more_than_the
     assert max(range(149, 158), key=motifs_in) == 156
 
 
+@pytest.mark.parametrize("head_cm", range(34, 64, 2))
+def test_a_brim_at_a_fine_gauge_is_as_near_as_fit_asks_for_and_the_body_fits(head_cm):
+    counts = starting_counts(replace(CAP, head_cm=head_cm, wanted_cm=head_cm * 0.91))
+    assert abs(counts.brim / 3 - head_cm * 0.91) <= NEAR_ENOUGH * head_cm
+    assert abs(counts.body / 3 - head_cm * 0.91) <= TOLERANCE_CM
+    assert counts.body >= counts.brim
+
+
 def test_a_wish_for_a_repeat_is_met_where_a_count_within_the_tolerance_holds_it():
     assert starting_counts(replace(CAP, motif_repeat=10)).body == 150
     assert starting_counts(replace(CAP, motif_repeat=11)).body == 154
@@ -45,8 +53,8 @@ def test_a_wish_for_a_repeat_is_met_where_a_count_within_the_tolerance_holds_it(
 
 
 def test_the_brim_has_a_count_of_its_own_where_the_body_does_not_suit_it():
-    counts = starting_counts(replace(CAP, motif_repeat=10))
-    assert counts.brim == 152
+    counts = starting_counts(replace(CAP, motif_repeat=11))
+    assert (counts.brim, counts.body) == (152, 154)
     assert abs(counts.brim / 3 - CAP.wanted_cm) <= TOLERANCE_CM
 
 
