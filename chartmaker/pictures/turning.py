@@ -5,7 +5,9 @@ more than picking stitches by their angle. A still picture is painted in finer p
 """
 
 import math
+from collections.abc import Callable
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from typing import Literal
 
 import numpy as np
@@ -35,6 +37,8 @@ MOST_PIXELS = 20_000_000
 PIXELS_AT_ONCE = 1_500_000
 ROWS_AT_ONCE = 64
 """Pixels that the surface is worked out for at once, and rows that are coded at once."""
+MOST_RELIEFS = 3
+"""Sizes of tiles that are held; large ones take some ten megabytes each."""
 FOOT_CM = 1.2
 """What is no higher above the ground casts the shadow on it."""
 FRAMES = 16, 4096
@@ -87,8 +91,8 @@ class TurningHat:
         self._height_per_width = design.gauge.round_height_cm / design.gauge.stitch_width_cm
         self._room = trim_room(design.hat.trims)
         self._trims = SewnTrims(self.curve, design.hat.trims, self._colours.trims)
-        self._tiles: dict[Relief, FabricTiles] = {}
-        self._quick: dict[Relief, QuickTiles] = {}
+        self._tiles = _kept_tiles(self._colours, self._stitch_cm)
+        self._quick = lru_cache(maxsize=MOST_RELIEFS)(QuickTiles)
         self._kept: _Kept | None = None
 
     def frame(self, seen_from: Viewpoint, width_px: int, height_px: int, *, fine: bool = False) -> Pixels:
@@ -124,16 +128,12 @@ class TurningHat:
 
     def _made_ready(self, view: Camera) -> _Kept:
         tiles = self._tiles_for(view)
-        if tiles.relief not in self._quick:
-            self._quick[tiles.relief] = QuickTiles(tiles)
         halves = self._halves(view, tiles, right_columns(self.curve, view))
         nearness = np.full(view.width_px * view.height_px if self._trims else 0, -np.inf, dtype=np.float32)
         if self._trims:
             for seen, _ in halves:
                 nearness[seen.places] = seen.nearness
-        return _Kept(
-            view, [shot for _, shot in halves], self._quick[tiles.relief], ground(view, self._foot_cm), nearness
-        )
+        return _Kept(view, [shot for _, shot in halves], self._quick(tiles), ground(view, self._foot_cm), nearness)
 
     def _halves(self, view: Camera, tiles: FabricTiles, columns: slice) -> tuple[tuple[SeenMap, Shot], ...]:
         """Work out columns of the right half, and those across the middle, which differ by their light."""
@@ -143,11 +143,8 @@ class TurningHat:
 
     def _tiles_for(self, view: Camera) -> FabricTiles:
         stitch_px = self._stitch_cm * view.px_per_cm
-        relief = Relief.of(stitch_px, height_per_width=self._height_per_width, is_knitted=self.dress.surface == "knit")
-        if relief not in self._tiles:
-            colours = self._colours
-            self._tiles[relief] = FabricTiles(colours.cells, colours.linear, relief=relief, stitch_cm=self._stitch_cm)
-        return self._tiles[relief]
+        is_knitted = self.dress.surface == "knit"
+        return self._tiles(Relief.of(stitch_px, height_per_width=self._height_per_width, is_knitted=is_knitted))
 
     @property
     def _foot_cm(self) -> float:
@@ -182,6 +179,16 @@ class TurningHat:
             kept[np.isfinite(canvas.nearness[rows])] = 1
             canvas.light[rows] *= kept[..., None]
         return canvas
+
+
+def _kept_tiles(colours: HatColours, stitch_cm: float) -> Callable[[Relief], FabricTiles]:
+    """Give what makes tiles, and holds the last few sizes of them: a zoom passes through many."""
+
+    @lru_cache(maxsize=MOST_RELIEFS)
+    def tiles(relief: Relief) -> FabricTiles:
+        return FabricTiles(colours.cells, colours.linear, relief=relief, stitch_cm=stitch_cm)
+
+    return tiles
 
 
 def _developed(canvas: Canvas, pieces: int) -> Pixels:
