@@ -87,7 +87,9 @@ def _title(appraisal: Appraisal, width: float) -> Iterator[Block]:
     for line in lines:
         yield Block(height, (text_at(0, 0.8 * height, line, style),), keeps_next=True)
     if design.colourway.name.strip():
-        yield Block(7.0, (text_at(0, 4.6, design.colourway.name, COLOURWAY, most=width),), keeps_next=True)
+        yield Block(
+            7.0, (text_at(0, 4.6, f"Colourway: {design.colourway.name}", COLOURWAY, most=width),), keeps_next=True
+        )
 
 
 def _facts(appraisal: Appraisal, units: Units, width: float) -> Iterator[Block]:

@@ -15,6 +15,8 @@ from chartmaker.sheets.lines import MM_PER_PT, width_mm
 SIZE_PT = 8.0
 LINE_MM = 3.6
 """Height of a line of text, as the layout counts it."""
+INSET_MM = 1.5
+"""Between the room and the drawing, for the ends of its measures."""
 DASH_MM = 1.6
 STROKES: dict[str, tuple[float, Ink]] = {
     "outline": (0.45, BLACK),
@@ -38,9 +40,11 @@ LABELS = {
 def side_drawing(appraisal: Appraisal, units: Units, *, width: float, height: float) -> Block:
     """Draw the hat from the side with its measures, as large as this room takes it."""
     shape = side(appraisal.design, appraisal.fabric, appraisal.profile)
-    sheet = Sheet(width=width, height=height, line=LINE_MM, text_width=_text_width)
+    inside = width - 2 * INSET_MM, height - 2 * INSET_MM
+    sheet = Sheet(width=inside[0], height=inside[1], line=LINE_MM, text_width=_text_width)
     drawing = lay_out_side(shape, sheet, _words(units), is_plate=appraisal.design.hat.shape == "tam")
-    return Block(height, tuple(_boxes(drawing, width)))
+    boxes = tuple(box.moved(INSET_MM, INSET_MM) for box in _boxes(drawing, inside))
+    return Block(height, boxes)
 
 
 def _text_width(text: str) -> float:
@@ -55,31 +59,43 @@ def _words(units: Units) -> SideWords:
     )
 
 
-def _boxes(drawing: SideDrawing, width: float) -> Iterator[Box]:
-    yield from _lines(drawing.edges)
+def _boxes(drawing: SideDrawing, room: tuple[float, float]) -> Iterator[Box]:
+    yield from _lines(drawing.edges, room)
     if drawing.cuff:
-        yield Fills(tuple(_strips(drawing.cuff)), WHITE)
-    yield from _lines(drawing.strokes)
+        strips = tuple(_strips(_within(drawing.cuff, room)))
+        yield from [Fills(strips, WHITE)] if strips else []
+    yield from _lines(drawing.strokes, room)
     for label in drawing.labels:
+        if not 0 <= label.y <= room[1] - label.height:
+            continue
         style = LABELS[label.kind]
         baseline = label.y + label.height / 2 + 0.35 * style.size_pt * MM_PER_PT
         x = label.x + {"left": 0.0, "middle": label.width / 2, "right": label.width}[label.align]
-        text = text_at(x, baseline, label.text, style, align=label.align, most=width)
+        text = text_at(x, baseline, label.text, style, align=label.align, most=room[0])
         if label.kind == "name":  # lines of the fabric under it end where it stands
             yield Fills(((text.x - 0.5, label.y, text.width + 1.0, label.height),), WHITE)
         yield text
 
 
-def _lines(strokes: tuple[Stroke, ...]) -> Iterator[Lines]:
+def _lines(strokes: tuple[Stroke, ...], room: tuple[float, float]) -> Iterator[Lines]:
+    """Gather the lines of each kind."""
     found: dict[str, list[Segment]] = {}
     for stroke in strokes:
-        segments = [(*one, *other) for one, other in pairwise(stroke.points)]
+        segments = [(*one, *other) for one, other in pairwise(_within(stroke.points, room))]
         if stroke.kind in DASHED:
             segments = [dash for segment in segments for dash in _dashes(segment)]
         found.setdefault(stroke.kind, []).extend(segments)
     for kind, segments in found.items():
         if segments:
             yield Lines(tuple(segments), *STROKES[kind])
+
+
+def _within(points: tuple[Point, ...], room: tuple[float, float]) -> tuple[Point, ...]:
+    """Hold points in the room, where a strange hat's measures would push them out of it."""
+    width, height = room
+    return tuple(
+        (min(max(x, -INSET_MM), width + INSET_MM), min(max(y, -INSET_MM), height + INSET_MM)) for x, y in points
+    )
 
 
 def _dashes(segment: Segment) -> Iterator[Segment]:

@@ -29,14 +29,19 @@ def boxes_outside(pages, paper):
                 and bottom <= paper.height_mm - margin
             )
             if not inside:
-                found.append((page.sheet, box))
+                found.append(f"{page.sheet}: {type(box).__name__} {[round(part, 2) for part in box.extent]}")
     return found
 
 
 @pytest.mark.parametrize("is_landscape", [False, True], ids=["upright", "lying"])
 @pytest.mark.parametrize("paper", PAPERS)
 @given(design=designs(), lines=st.sampled_from([0, 5, 10]))
-@settings(max_examples=8, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+@settings(
+    phases=[__import__("hypothesis").Phase.generate],
+    max_examples=8,
+    deadline=None,
+    suppress_health_check=[HealthCheck.too_slow],
+)
 def test_nothing_leaves_the_margins(design, lines, paper, is_landscape):
     job = PrintJob(
         paper=paper, is_landscape=is_landscape, sheets=SHEETS, printed_on=dt.date(2026, 11, 25), heavy_lines=lines
