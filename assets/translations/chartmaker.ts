@@ -3761,6 +3761,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>What comes of the answers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What has moved</source>
         <translation type="unfinished"></translation>
     </message>

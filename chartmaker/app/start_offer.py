@@ -107,7 +107,11 @@ class StartOffer(QFrame):
     # --- Qt's own events
 
     def eventFilter(self, _watched: QObject, event: QEvent) -> bool:
-        """Stay in the middle."""
+        """Stay in the middle of the chart, and go out of sight with it."""
+        if event.type() == QEvent.Type.Hide:
+            self.hide()
+        elif event.type() == QEvent.Type.Show:
+            self.show()
         if event.type() in (QEvent.Type.Resize, QEvent.Type.Move, QEvent.Type.Show):
             self._centre()
         return False

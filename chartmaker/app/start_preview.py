@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
 from chartmaker.app.blank import blank_design
 from chartmaker.app.findings_strip import sentence
@@ -16,6 +16,8 @@ from chartmaker.app.words import tr
 if TYPE_CHECKING:
     from collections.abc import Iterator
 
+    from PySide6.QtGui import QResizeEvent
+
     from chartmaker.app.units_setting import UnitsSetting
     from chartmaker.appraisal import Appraisal
     from chartmaker.model.design import Design
@@ -23,8 +25,9 @@ if TYPE_CHECKING:
 
 OF_THE_HAT = ("stitch-counts", "circumference", "crown-pucker", "float-length", "depth")
 """Findings that the answers can mend; lots and yarn come later."""
-LINES = 9
-"""Of text below the drawing, that there is always room for."""
+FEWEST_LINES = 5
+"""Of text below the drawing, that there is always room for; more can be scrolled to."""
+NARROWEST = 300
 
 
 class StartPreview(QWidget):
@@ -36,13 +39,14 @@ class StartPreview(QWidget):
         self.document.setParent(self)
         self._palette: Palette | None = None
         self.side = SideView(self.document, units)
+        self.setMinimumWidth(NARROWEST)
         self.words, self.beware = _text(), _text()
-        self.words.setMinimumHeight(LINES * self.words.fontMetrics().lineSpacing())
+        self._words = _ScrolledText(self.words)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(6)
         layout.addWidget(self.side, 1)
-        layout.addWidget(self.words)
+        layout.addWidget(self._words)
         layout.addWidget(self.beware)
 
     def show_design(self, design: Design | None, palette: Palette | None) -> None:
@@ -57,9 +61,37 @@ class StartPreview(QWidget):
             self.document.replace(design, path=None, palette=palette)
         appraisal = self.document.appraisal
         self.words.setText("\n".join(_lines(appraisal)))
+        self._words.updateGeometry()
         troubles = [sentence(found.message) for found in appraisal.findings if _is_told(found.check, found.severity)]
         self.beware.setText("\n".join(f"! {trouble}" for trouble in troubles[:3]))
         self.beware.setVisible(bool(troubles))
+
+
+class _ScrolledText(QScrollArea):
+    """As high as its text where there is room."""
+
+    def __init__(self, text: QLabel) -> None:
+        super().__init__()
+        self._text = text
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setWidgetResizable(True)
+        self.setWidget(text)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
+        self.setAccessibleName(tr("What comes of the answers"))
+
+    def sizeHint(self) -> QSize:
+        """Ask for all of the text."""
+        return QSize(NARROWEST, self._text.heightForWidth(max(NARROWEST, self.viewport().width())))
+
+    def minimumSizeHint(self) -> QSize:
+        """Need a few lines."""
+        return QSize(NARROWEST, FEWEST_LINES * self.fontMetrics().lineSpacing())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Wrap anew."""
+        super().resizeEvent(event)
+        self.updateGeometry()
 
 
 def _is_told(check: str, severity: str) -> bool:

@@ -133,6 +133,19 @@ def test_it_stands_in_the_middle_of_the_chart_and_every_button_has_a_name(size, 
     assert window.rect().contains(offer.rect().translated(offer.mapTo(window, offer.rect().topLeft())))
 
 
+def test_it_goes_out_of_sight_with_the_chart_and_comes_back(start):
+    window = start()
+    offer = offer_of(window)
+    window.show_view("far")
+    assert offer_of(window) is None
+    window.show_view("shade")
+    assert offer_of(window) is offer
+    window.show_page("yarn")
+    assert offer_of(window) is None
+    window.show_page("chart")
+    assert offer_of(window) is offer
+
+
 @pytest.mark.usefixtures("longer")
 def test_its_texts_are_translated(start):
     texts = unwrapped(offer_of(start()))
