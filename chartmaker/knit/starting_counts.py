@@ -1,5 +1,6 @@
 """The stitch counts that a new hat is begun with: near what head and ease ask for, and divisible in many ways."""
 
+import math
 from dataclasses import dataclass
 
 from chartmaker.knit.fit import NEAR_ENOUGH, TIGHTEST_CM, TOLERANCE_CM
@@ -14,9 +15,11 @@ LONGEST_REPEAT = 36
 """Stitches of the longest repeat that a plain band is given, so that its chart can be taken in."""
 RIM_TOLERANCE = 0.04
 """How far a tam's rim may be from the widening asked for, as a share of it: common practice, no source."""
-CHANGE_COSTS = 5
+FULLER = 0.05
+"""How much wider than what was asked a body may be above its brim, as a share of it: common practice, no source."""
+CHANGE_COSTS = 8
 """A round in which stitches are made or taken, told in the motifs of a hundred that make up for it."""
-CM_COSTS = 1
+CM_COSTS = 2
 """The same for each cm off what was asked, within the tolerance."""
 
 
@@ -50,18 +53,19 @@ class StartingCounts:
 
 
 def starting_counts(asked: Asked) -> StartingCounts:
-    """Choose the counts: a brim as near as can be, and a body within what fits that has room for the most motifs.
+    """Choose the counts: a brim as near as can be, and a body hardly wider that has room for the most motifs.
 
     Raises ValueError, with a sentence, where no count will do.
     """
     _require_knittable(asked)
     if asked.widen_percent is None:
-        bodies = _within(asked.target, TOLERANCE_CM / asked.gauge.stitch_width_cm)
+        off = TOLERANCE_CM / asked.gauge.stitch_width_cm
+        bodies = _between(asked.target - off, asked.target + max(off, FULLER * asked.target))
     else:
         rim = asked.target * (1 + asked.widen_percent / 100)
         if rim > MOST_STITCHES:
             raise ValueError(f"a rim of {rim:.0f} stitches is more than {MOST_STITCHES}: widen it less")
-        bodies = _within(rim, RIM_TOLERANCE * rim)
+        bodies = _between(rim * (1 - RIM_TOLERANCE), rim * (1 + RIM_TOLERANCE))
     pairs = [StartingCounts(brim, body) for body in bodies for brim in _brims(asked, body)]
     if not pairs:
         raise ValueError(
@@ -106,10 +110,9 @@ def _require_knittable(asked: Asked) -> None:
         )
 
 
-def _within(target: float, tolerance: float) -> list[int]:
-    """Give the whole counts no farther from a target than this, up to the most that a round may have."""
-    nearest = range(int(target - tolerance), int(target + tolerance) + 2)
-    return [count for count in nearest if abs(count - target) <= tolerance and 0 < count <= MOST_STITCHES]
+def _between(lowest: float, highest: float) -> list[int]:
+    """Give the whole counts from one number to another, up to the most that a round may have."""
+    return list(range(max(1, math.ceil(lowest)), min(MOST_STITCHES, math.floor(highest)) + 1))
 
 
 def _brims(asked: Asked, body: int) -> list[int]:
