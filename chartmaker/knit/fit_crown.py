@@ -1,8 +1,11 @@
 """The crown made anew, where it is the crown that keeps a nearer stitch count away."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 
-from chartmaker.knit.crown import Crown, body_and_crown, with_crown
+from chartmaker.knit.changing_band import changing_band
+from chartmaker.knit.crown import FEWEST_SECTIONS, Crown, body_and_crown, with_crown
+from chartmaker.knit.crown_pattern import carried
 from chartmaker.knit.crown_reading import crown_of
 from chartmaker.knit.fit import (
     CROWN,
@@ -16,9 +19,12 @@ from chartmaker.knit.fit import (
     is_near,
     judged,
 )
+from chartmaker.knit.taper import taper_bands
+from chartmaker.model.band import Band
 from chartmaker.model.counts import rounds_not_meeting
 from chartmaker.model.design import Design
 from chartmaker.model.edits import with_bands
+from chartmaker.model.gauge import Gauge
 
 
 def crown_help(design: Design) -> Help | None:
@@ -31,12 +37,12 @@ def crown_help(design: Design) -> Help | None:
         edit = with_bands(design, made.bands, "Make the crown anew and fit the hat")
     except ValueError:
         return None
-    if edit is None or rounds_not_meeting(made) - rounds_not_meeting(design):
+    if edit is None or rounds_not_meeting(made):
         return None
     candidate = judged(stitches, design, times=tuple(band.times for band in edit.after))
     return Help(
         kind=CROWN,
-        text=f"make the crown anew, {_like(crown_of(design))}: {comes_of(candidate)}",
+        text=f"make {_like(design)}: {comes_of(candidate)}",
         candidate=candidate,
         edit=edit,
     )
@@ -59,9 +65,30 @@ def with_crown_anew(design: Design, stitches: int) -> Design:
     body, crown = body_and_crown(design)
     if not crown:
         raise ValueError("nothing closes the hat yet, so that no crown can be made anew")
-    moved = replace(design, bands=(*bands_for(body, stitches), *crown))
+    body = bands_for(body, stitches)
+    if is_taper(crown):
+        return replace(design, bands=(*body, *_taper_anew(crown, body[-1], design.gauge)))
+    moved = replace(design, bands=(*body, *crown))
     edit = with_crown(moved, crown_of(design))
     return edit.applied_to(moved) if edit else moved
+
+
+def is_taper(crown: Sequence[Band]) -> bool:
+    """Tell whether a long taper closes a hat: its decreases stand in fewer lines than a crown has sections."""
+    return crown[-1].times < FEWEST_SECTIONS and crown[-1].is_shaped
+
+
+def _taper_anew(crown: Sequence[Band], below: Band, gauge: Gauge) -> tuple[Band, ...]:
+    """Make a taper like another for other stitches: as many lines, as many rounds to a decrease, and what was drawn."""
+    old, last = crown[-1], below.rounds[-1]
+    stitches, lines = below.stitches(len(below.rounds) - 1), old.times
+    spare = stitches % lines
+    (usual,) = taper_bands(stitches - spare, gauge=gauge, lines=lines)
+    gap = max(1, round(len(old.rounds) / sum(line.is_shaped for line in old.rounds)))
+    rounds = gap * sum(line.is_shaped for line in usual.rounds)
+    (made,) = taper_bands(stitches - spare, gauge=gauge, lines=lines, rounds=rounds, letter=last.letters[0])
+    before = (changing_band(below=stitches, above=stitches - spare, letter=last.letters[0]),) if spare else ()
+    return (*before, replace(carried([old], made), name=old.name))
 
 
 def _is_nearer(stitches: int, design: Design) -> bool:
@@ -72,5 +99,9 @@ def _is_nearer(stitches: int, design: Design) -> bool:
     return abs(stitches - target) < abs(found.candidates[0].stitches - target)
 
 
-def _like(crown: Crown) -> str:
-    return f"{crown.profile} in {crown.sections} sections"
+def _like(design: Design) -> str:
+    _, crown = body_and_crown(design)
+    if is_taper(crown):
+        return f"the taper anew, decreasing in {crown[-1].times} lines"
+    like: Crown = crown_of(design)
+    return f"the crown anew, {like.profile} in {like.sections} sections"

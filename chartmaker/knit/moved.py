@@ -42,32 +42,39 @@ def _now(before: Design, after: Design, units: Units) -> Iterator[str]:
     told, count = units.length.told, cast_on(after)
     round_then, round_now = (circumference_cm(count, design.gauge) for design in (before, after))
     if told(round_then) != told(round_now):
-        yield f"{count} stitches are {told(round_now)} round instead of {told(round_then)}"
+        text = f"{count} stitches are {told(round_now)} round instead of {told(round_then)}"
+        yield text
     if told(before.hat.wanted_cm) != told(after.hat.wanted_cm):
-        yield f"head and ease ask for {told(after.hat.wanted_cm)} instead of {told(before.hat.wanted_cm)}"
+        text = f"head and ease ask for {told(after.hat.wanted_cm)} instead of {told(before.hat.wanted_cm)}"
+        yield text
     was, now = depth_of(before), depth_of(after)
     if told(was.cm) != told(now.cm):
-        yield f"{now.rounds} rounds are {told(now.cm)} deep instead of {told(was.cm)}"
+        text = f"{now.rounds} rounds are {told(now.cm)} deep instead of {told(was.cm)}"
+        yield text
     is_asked_anew = before.hat != after.hat
     if is_asked_anew and told(was.wanted.wanted_cm) != told(now.wanted.wanted_cm):
-        yield f"a depth of {told(now.wanted.wanted_cm)} is wanted instead of {told(was.wanted.wanted_cm)}"
+        text = f"a depth of {told(now.wanted.wanted_cm)} is wanted instead of {told(was.wanted.wanted_cm)}"
+        yield text
 
 
 def _then(now: Design, fitted: Design, units: Units) -> Iterator[str]:
     count = cast_on(fitted)
     if count != cast_on(now):
         told = units.length.told(circumference_cm(count, fitted.gauge))
-        yield f"cast on {count} instead of {cast_on(now)}, {told} round"
+        text = f"cast on {count} instead of {cast_on(now)}, {told} round"
+        yield text
     was, depth = depth_of(now), depth_of(fitted)
     for name in ("brim", "widening", "body", "crown"):
         more = depth.part(name).rounds - was.part(name).rounds
         if more:
-            yield f"{abs(more)} round{'s' if abs(more) > 1 else ''} {'more' if more > 0 else 'fewer'} in the {name}"
+            text = f"{abs(more)} round{'s' if abs(more) > 1 else ''} {'more' if more > 0 else 'fewer'} in the {name}"
+            yield text
     times = _times(now, fitted)
     if times:
         yield "times round: " + ", ".join(times)
     if depth.off_cm:
-        yield f"then {units.length.told(depth.cm)} deep, which is still {depth.verdict}: mend the patterns by hand"
+        text = f"then {units.length.told(depth.cm)} deep, which is still {depth.verdict}: mend the patterns by hand"
+        yield text
 
 
 def _times(now: Design, fitted: Design) -> list[str]:

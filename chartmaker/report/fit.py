@@ -108,14 +108,14 @@ def _times_lines(design: Design, found: Fit) -> Iterator[str]:
 
 
 def _help_lines(design: Design, found: Fit) -> Iterator[str]:
-    if found.is_near_enough:
+    offered = _helps(design, found)
+    if found.is_near_enough and not offered:
         return
     yield ""
-    offered = _helps(design, found)
     if not offered:
         yield "None is near, and no small change of one repeat brings one near: change the gauge or the ease."
         return
-    yield "None is near. What would help:"
+    yield "One would be nearer:" if found.is_near_enough else "None is near. What would help:"
     for one in offered:
         yield f"  {one.text}"
 

@@ -1,6 +1,7 @@
 """Gauge, head and ease changed under new hats and old ones: what is said to move, and that one edit mends it."""
 
 from dataclasses import replace
+from itertools import pairwise
 from pathlib import Path
 
 import pytest
@@ -140,3 +141,16 @@ def test_a_hat_without_a_crown_is_fitted_by_its_bands_alone() -> None:
     assert edit
     assert cast_on(edit.applied_to(open_top)) == 168
     assert not depth_of(edit.applied_to(open_top)).has_crown
+
+
+def test_a_taper_is_made_anew_as_a_taper_with_its_lines_and_its_pace() -> None:
+    """Two decreases every second round, as a stocking cap has them by a published pattern's note."""
+    design = new("stocking")
+    other = replace(design, gauge=LOOSER)
+    edit = refit(other)
+    assert edit
+    taper = edit.after[-1]
+    assert (taper.name, taper.times) == ("taper", 2)
+    shaped = [place for place, line in enumerate(taper.rounds) if line.is_shaped]
+    assert {later - earlier for earlier, later in pairwise(shaped)} == {2}
+    assert help_of_the_crown(other).text.startswith("make the taper anew, decreasing in 2 lines: then ")
