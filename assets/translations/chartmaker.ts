@@ -4013,6 +4013,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>a depth of {0} is wanted instead of {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a design has no bands</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4465,6 +4469,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>cast on {0} instead of {1}, {2} round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>cast on {0} stitches, {1} cm round, the nearest that every band allows, or change the gauge or the ease</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4809,6 +4817,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>head and ease ask for {0} instead of {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>heat</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5149,11 +5161,11 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>make the crown anew, {0}: {1}</source>
+        <source>make {0} {1}, value {2}: the pair becomes {3}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>make {0} {1}, value {2}: the pair becomes {3}</source>
+        <source>make {0}: {1}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6049,6 +6061,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>the crown anew, {0} in {1} sections</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the fabric {0} by {1} stitches in {2} round(s) and Delete; a flat disc changes by {3} a round at the most</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6161,6 +6177,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>the taper anew, decreasing in {0} lines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the texture {0} does not divide half the repeat; knit all, or shorten it</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6198,6 +6218,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>then {0} can be cast on, {1} cm round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>then {0} deep, which is still {1}: mend the patterns by hand</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6834,10 +6858,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0} in {1} sections</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>{0} is no PNG or JPEG picture</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6998,11 +7018,31 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} round fewer in the {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} round more in the {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} rounds</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} rounds are {1} deep instead of {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} rounds but {1} of letters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} rounds fewer in the {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} rounds more in the {1}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7019,6 +7059,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} stitches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} stitches are {1} round instead of {2}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
