@@ -20,9 +20,15 @@ class FitReading:
     """Helps, and what has moved since the hat was last fitted."""
 
     design: Design
+    baseline: Design
+    units: Units
     helps: tuple[Help, ...]
     moved: Moved | None
     """None where gauge, head and ease are as they were."""
+
+    def is_of(self, design: Design, baseline: Design, units: Units) -> bool:
+        """Tell whether it was worked out of just these."""
+        return self.design is design and self.baseline is baseline and self.units is units
 
 
 def read_fit(design: Design, baseline: Design, units: Units) -> FitReading:
@@ -30,6 +36,8 @@ def read_fit(design: Design, baseline: Design, units: Units) -> FitReading:
     has_moved = have_measurements_moved(baseline, design)
     return FitReading(
         design=design,
+        baseline=baseline,
+        units=units,
         helps=helps_beside(design, fit(design)),
         moved=moved(baseline, design, units) if has_moved else None,
     )

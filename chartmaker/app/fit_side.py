@@ -91,28 +91,30 @@ class FitSide(QScrollArea):
     def is_settled(self) -> bool:
         """Whether everything shown is of the design as it stands."""
         reading = self.reading
-        return reading is not None and reading.design is self.document.design and not self._soon.isActive()
+        is_at_rest = not self._soon.isActive() and not self._thread.is_running
+        return reading is not None and reading.design is self.document.design and is_at_rest
 
     def _begin(self) -> None:
         self._baselines.begin(self.document.design, self.document.stack.index())
         self._soon.start()
 
     def _ask(self, baseline: Design) -> None:
+        """Have helps and moves worked out, unless they are shown already."""
         from chartmaker.app.fit_reading import read_fit
 
-        if self.reading is None or self.reading.design is not self.document.design:
+        design, units, reading = self.document.design, self._units.units, self.reading
+        if reading is not None and reading.is_of(design, baseline, units):
+            return
+        if reading is None or reading.design is not design:
             self._show_helps(())
             self._moved.hide()
-        if self._thread.is_running:
-            return  # what comes of it is stale, and is asked for anew when it is back
-        design = self.document.design
-        units = self._units.units
-        self._thread.start(lambda: read_fit(design, baseline, units))
+        if not self._thread.is_running:  # else what comes of it is stale, and is asked for anew when it is back
+            self._thread.start(lambda: read_fit(design, baseline, units))
 
     def _take_reading(self, reading: FitReading) -> None:
         self.reading = reading
+        self._soon.start()  # which asks anew where something has changed meanwhile
         if reading.design is not self.document.design:
-            self._soon.start()
             return
         self._show_helps(reading.helps)
         moved = reading.moved

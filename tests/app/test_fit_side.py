@@ -48,7 +48,7 @@ def show(qtbot: QtBot, settings: QSettings) -> Iterator[Shower]:
 
 
 def settle(qtbot: QtBot, side: FitSide) -> None:
-    qtbot.waitUntil(lambda: side.is_settled)
+    qtbot.waitUntil(lambda: side.is_settled and all(button.isVisible() for button in side.helps))
 
 
 def click(qtbot: QtBot, button: QPushButton) -> None:
