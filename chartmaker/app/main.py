@@ -72,16 +72,17 @@ def open_window(settings: QSettings, design_path: Path | None = None, state: Pat
 
     window = Window(OpenDesign(give, path=design_path), settings, state=state)
     window.setWindowIcon(QIcon(drawing("chartmaker", 128)))
-    if design_path is None:
-        window.chart_came.connect(partial(_offer_start, window))
+    window.chart_came.connect(partial(_offer_start, window))
     window.show()
     return window
 
 
 def _offer_start(window: Window) -> None:
-    from chartmaker.app.start_offer import offer_start
+    """Where nothing was opened, offer how to begin."""
+    if window.filing.place is None:
+        from chartmaker.app.start_offer import offer_start
 
-    offer_start(window)
+        offer_start(window)
 
 
 def kept_settings() -> QSettings:

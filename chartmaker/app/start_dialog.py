@@ -8,7 +8,7 @@ from PySide6.QtCore import QSettings, Qt, QTimer, Signal
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from chartmaker.app.start_given import outcome_of
-from chartmaker.app.start_memory import MORE_KEY, forget, keep, recall
+from chartmaker.app.start_memory import MORE_KEY, keep, recall
 from chartmaker.app.start_preview import StartPreview
 from chartmaker.app.start_questions import StartQuestions
 from chartmaker.app.told import told
@@ -83,8 +83,7 @@ class StartDialog(QDialog):
         self.bare.emit()
 
     def _reset(self) -> None:
-        """Let every answer be what it is unasked; what was remembered is forgotten."""
-        forget(self._settings)
+        """Let every answer be what it is unasked; the last answers are remembered until others are begun with."""
         self.questions.show_given(self.questions.usual())
         self.refresh()
 

@@ -24,11 +24,6 @@ def keep(settings: QSettings, given: Given) -> None:
     settings.setValue(KEY, json.dumps(kept))
 
 
-def forget(settings: QSettings) -> None:
-    """Leave nothing of them."""
-    settings.remove(KEY)
-
-
 def recall(settings: QSettings, usual: Given) -> Given:
     """Give the answers of the last time; what is not there, or is of no such kind, is as usual."""
     try:

@@ -73,17 +73,19 @@ class MoreForm(StartForm):
     """A default follows the other answers; one that is changed is the knitter's own from then on."""
 
     answered = Signal(str, object)
-    """The name of an answer, and what the knitter gave."""
+    """The name of an answer, and what the knitter gave; None where that is what is usual anyway."""
 
     def __init__(self, units: Units, parent: QWidget | None = None) -> None:
         super().__init__(is_beside=True, parent=parent)
         self._questions = tuple(_questions(units))
         self.boxes: dict[str, QuantityBox | ChoiceBox] = {}
+        self._usual: Mapping[str, Any] = {}
         for question in self._questions:
             self._add(question)
 
     def show_outcome(self, given: Given, outcome: Outcome) -> None:
         """Show what is usual where the knitter gave no answer, and what each rests on."""
+        self._usual = outcome.usual
         for question in self._questions:
             row, box, name = self.rows[question.name], self.boxes[question.name], question.name
             usual = outcome.usual.get(name)
@@ -101,7 +103,12 @@ class MoreForm(StartForm):
         name = question.name
         box = self.boxes[name] = _box(question)
         self.add(name, question.label, box)
-        box.changed.connect(lambda: self.answered.emit(name, box.answer))
+        box.changed.connect(lambda: self._take(name, box))
+
+    def _take(self, name: str, box: QuantityBox | ChoiceBox) -> None:
+        usual = self._usual.get(name)
+        is_usual = usual is not None and box.told(usual) == box.told(box.answer)
+        self.answered.emit(name, None if is_usual else box.answer)
 
 
 def _box(question: _Question) -> QuantityBox | ChoiceBox:

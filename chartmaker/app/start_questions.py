@@ -180,7 +180,11 @@ class StartQuestions(QScrollArea):
         self.name.setPlaceholderText(names[self.shapes.shape])
 
     def _take_own(self, name: str, value: Any) -> None:
-        self._own[self.given.key(name)] = value
+        key = self.given.key(name)
+        if value is None:
+            self._own.pop(key, None)
+        else:
+            self._own[key] = value
         self.changed.emit()
 
     def _connect(self) -> None:

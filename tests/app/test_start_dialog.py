@@ -266,6 +266,19 @@ def test_a_default_follows_until_the_knitter_answers_and_tells_what_it_rests_on(
     assert depth.exact == 25
 
 
+def test_an_answer_that_is_what_is_usual_anyway_follows_again(dialog):
+    questions = dialog.questions
+    questions.unfold(is_open=True)
+    depth, usual = questions.more.boxes["depth_cm"], questions.more.boxes["depth_cm"].text()
+    retype(depth, "30")
+    dialog.refresh()
+    assert questions.given.own == {"cap/depth_cm": 30}
+    retype(depth, usual.removesuffix(" cm"))
+    dialog.refresh()
+    assert questions.given.own == {}
+    assert "girth" in questions.rows["depth_cm"].source.text()
+
+
 def test_each_shape_is_asked_for_what_it_has(dialog):
     questions = dialog.questions
     questions.unfold(is_open=True)
@@ -414,6 +427,10 @@ def test_the_last_answers_are_asked_with_again_and_defaults_bring_back_the_first
     click(again.defaults)
     assert again.questions.given == FIRST
     QTest.keyClick(again, Qt.Key.Key_Escape)
+    third = asked(window, qtbot)
+    assert third.questions.given == given
+    click(third.defaults)
+    click(third.begin)
     assert asked(window, qtbot).questions.given == FIRST
 
 

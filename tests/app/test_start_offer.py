@@ -68,6 +68,12 @@ def test_started_on_a_file_it_offers_nothing(start, tmp_path):
     assert offer_of(start(tmp_path / "sluice.hat.toml")) is None
 
 
+def test_started_on_a_file_that_cannot_be_read_it_tells_so_and_offers_how_to_begin(start, answers, tmp_path):
+    window = start(tmp_path / "gone.hat.toml")
+    assert len(answers.told) == 1
+    assert offer_of(window) is not None
+
+
 def test_escape_leaves_the_bare_chart_with_the_keys(start):
     window = start()
     QTest.keyClick(offer_of(window).buttons[0], Qt.Key.Key_Escape)
