@@ -19,6 +19,7 @@ from chartmaker.knit.fit import (
     is_near,
     judged,
 )
+from chartmaker.knit.fit_groups import bands_in_groups, is_grouped, lowest_counts
 from chartmaker.knit.taper import taper_bands
 from chartmaker.model.band import Band
 from chartmaker.model.counts import rounds_not_meeting
@@ -42,7 +43,7 @@ def crown_help(design: Design) -> Help | None:
     candidate = judged(stitches, design, times=tuple(band.times for band in edit.after))
     return Help(
         kind=CROWN,
-        text=f"make {_like(design)}: {comes_of(candidate)}",
+        text=f"make {_like(design, stitches)}: {comes_of(candidate)}",
         candidate=candidate,
         edit=edit,
     )
@@ -51,10 +52,16 @@ def crown_help(design: Design) -> Help | None:
 def closest_without_crown(design: Design) -> int | None:
     """Give the count nearest to the target that all bands below the crown allow; None where they allow none.
 
+    Where none of theirs is near enough, a round among them that changes the count may be made anew with the crown.
     Raises ValueError where the hat has nothing below its crown.
     """
     body, crown = body_and_crown(design)
-    return closest(allowed(feet_of(body)), design) if crown else None
+    if not crown:
+        return None
+    rigid = closest(allowed(feet_of(body)), design)
+    if (rigid is not None and is_near(rigid, design)) or not is_grouped(body):
+        return rigid
+    return closest(lowest_counts(body), design)
 
 
 def with_crown_anew(design: Design, stitches: int) -> Design:
@@ -65,7 +72,7 @@ def with_crown_anew(design: Design, stitches: int) -> Design:
     body, crown = body_and_crown(design)
     if not crown:
         raise ValueError("nothing closes the hat yet, so that no crown can be made anew")
-    body = bands_for(body, stitches)
+    body = bands_for(body, stitches) if stitches in allowed(feet_of(body)).all else bands_in_groups(body, stitches)
     if is_taper(crown):
         return replace(design, bands=(*body, *_taper_anew(crown, body[-1], design.gauge)))
     moved = replace(design, bands=(*body, *crown))
@@ -99,9 +106,10 @@ def _is_nearer(stitches: int, design: Design) -> bool:
     return abs(stitches - target) < abs(found.candidates[0].stitches - target)
 
 
-def _like(design: Design) -> str:
-    _, crown = body_and_crown(design)
+def _like(design: Design, stitches: int) -> str:
+    body, crown = body_and_crown(design)
+    also = "" if stitches in allowed(feet_of(body)).all else ", and the round that changes the count"
     if is_taper(crown):
-        return f"the taper anew, decreasing in {crown[-1].times} lines"
+        return f"the taper anew, decreasing in {crown[-1].times} lines{also}"
     like: Crown = crown_of(design)
-    return f"the crown anew, {like.profile} in {like.sections} sections"
+    return f"the crown anew, {like.profile} in {like.sections} sections{also}"

@@ -16,9 +16,9 @@ from chartmaker.model.edits import ReplaceBands, with_bands
 def refit(design: Design) -> ReplaceBands | None:
     """Make the one edit that fits a hat anew; None where it fits as well as it can.
 
-    Its count becomes the nearest that the bands allow. Where only the crown keeps a nearer one away, or the crown would
-    pucker, it is made anew. Then plain rounds are added or taken out until the depth is the wanted one, as far as there
-    are plain rounds to take.
+    Its count becomes the nearest that the bands allow. Where that is not near enough, and only the crown or a round
+    that changes the count keeps a nearer one away, these are made anew, and so is a crown that would pucker. Then plain
+    rounds are added or taken out until the depth is the wanted one, as far as there are plain rounds to take.
     """
     fitted = _in_depth(_in_count(design))
     return with_bands(design, fitted.bands, "Fit the hat anew")
@@ -26,9 +26,9 @@ def refit(design: Design) -> ReplaceBands | None:
 
 def _in_count(design: Design) -> Design:
     """Give the hat at the count nearest to what is asked, with its own crown where that can stay as it is."""
-    own = fit(design, most=1).candidates
-    nearest = own[0].stitches if own else None
-    below = _closest_without_crown(design)
+    own = fit(design, most=1)
+    nearest = own.candidates[0].stitches if own.candidates else None
+    below = None if own.is_near_enough else _closest_without_crown(design)
     if below is not None and (nearest is None or _off(below, design) < _off(nearest, design)):
         anew = _with_crown_anew(design, below)
         if anew is not None:

@@ -153,4 +153,4 @@ def test_a_taper_is_made_anew_as_a_taper_with_its_lines_and_its_pace() -> None:
     assert (taper.name, taper.times) == ("taper", 2)
     shaped = [place for place, line in enumerate(taper.rounds) if line.is_shaped]
     assert {later - earlier for earlier, later in pairwise(shaped)} == {2}
-    assert help_of_the_crown(other).text.startswith("make the taper anew, decreasing in 2 lines: then ")
+    assert help_of_the_crown(other).text.startswith("make the taper anew, decreasing in 2 lines")
