@@ -6045,6 +6045,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>the bands above allow no count near {0} stitches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the bands are not what the edit remembers</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6061,7 +6065,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>the crown anew, {0} in {1} sections</source>
+        <source>the crown anew, {0} in {1} sections{2}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6157,6 +6161,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>the round that changes the count has a shaped round above it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the rounds are not what the edit remembers</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6177,7 +6185,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>the taper anew, decreasing in {0} lines</source>
+        <source>the taper anew, decreasing in {0} lines{1}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
