@@ -14,8 +14,6 @@ from chartmaker.knit.changing_band import changing_band
 from chartmaker.knit.crown import crown_bands
 from chartmaker.knit.depth import depth_of
 from chartmaker.knit.depth_rules import Plate, tam_depth
-from chartmaker.knit.layout import lay_out
-from chartmaker.knit.profile import profile
 from chartmaker.knit.starting_counts import Asked, StartingCounts, repeat_for, starting_counts
 from chartmaker.knit.taper import taper_bands
 from chartmaker.knit.widening import widening_bands
@@ -68,7 +66,6 @@ def started(answers: Answers, palette: Palette | None = None, *, palette_file: s
         bands=(*parts.brim.bands, *parts.widening, *body, *parts.top),
         palette=_copies(palette, colourway),
     )
-    _refuse_pucker(design, answers)
     return _saying_depth(design, answers)
 
 
@@ -159,14 +156,6 @@ def _usual_cm(answers: Answers, counts: StartingCounts, parts: _Parts) -> float:
 def _is_usual(answers: Answers) -> bool:
     """Whether no other depth was asked for."""
     return answers.depth_cm == usual_depth_cm(answers.shape, answers.head_cm, answers.gauge)
-
-
-def _refuse_pucker(design: Design, answers: Answers) -> None:
-    """Refuse a top that draws in faster than the fabric can; a tam may gather where it widens."""
-    shape = profile(lay_out(design), design.gauge)
-    if any(is_puckered and run < 0 for is_puckered, run in zip(shape.puckers, shape.run_cm, strict=True)):
-        fewer = "fewer decreases" if answers.shape == "stocking" else "fewer sections, or single decreases"
-        raise ValueError(f"the top would pucker at this gauge: take {fewer}")
 
 
 def _body(answers: Answers, counts: StartingCounts, *, rounds: int) -> tuple[Band, ...]:
