@@ -6201,10 +6201,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>the top would pucker at this gauge: take {0}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>the two halves of round {0} of band {1} differ, so it cannot be halved</source>
         <translation type="unfinished"></translation>
     </message>
