@@ -20,10 +20,12 @@ Point = tuple[float, float]
 
 GAP_LINES = 0.7
 """Between the hat and a dimension line, in heights of a line of text."""
+CLEAR_LINES = 0.13
+"""Between the hat and a witness line, and past a dimension line."""
 TICK_LINES = 0.28
 """Half the length of the stroke that ends a dimension line."""
 LEAST_SHARE = 0.45
-"""The measures beside the hat are left out where they would make it smaller than this share."""
+"""The measures beside the hat go below it where they would make it smaller than this share."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -152,18 +154,20 @@ def _spread(wanted: list[float], *, apart: float, low: float, high: float) -> li
 
 
 class _Draft:
-    """One try at a sheet: with the measures beside the hat, or without them where it would be too small."""
+    """One try at a sheet: with the measures of depth beside the hat, or below where it would be too small."""
 
     def __init__(self, side: Side, sheet: Sheet, words: SideWords, *, is_plate: bool, has_sides: bool) -> None:
         self.side, self.sheet, self.words, self.has_sides = side, sheet, words, has_sides
         self.gap = GAP_LINES * sheet.line
+        self.clear = CLEAR_LINES * sheet.line
         length = words.length
         self.part_texts = [words.part[part.name].format(length(part.depth_cm)) for part in side.parts]
         self.high_text = words.high.format(length(side.height_cm))
         edge, wide = side.edge_radius_cm, side.widest[0]
         flat = words.flat.format(length(around_cm(edge) / 2))
         deep = words.depth.format(length(side.depth_cm))
-        self.below = [*_filled([*self._widths_of(edge, words.across), flat], sheet), *_filled([deep], sheet)]
+        depths = [deep] if has_sides else [self.high_text, deep, *self.part_texts]
+        self.below = [*_filled([*self._widths_of(edge, words.across), flat], sheet), *_filled(depths, sheet)]
         across = words.plate if is_plate else words.across
         self.above = _filled(self._widths_of(wide, across), sheet) if side.is_wider_above else []
         left, right = self._margins()
@@ -259,13 +263,13 @@ class _Draft:
         edge = self.side.edge_radius_cm * self.scale
         yield from self._level(self.middle - edge, self.middle + edge, self._foot_y)
         for x in (self.middle - edge, self.middle + edge):
-            yield Stroke("witness", ((x, self.foot + 2), (x, self._foot_y + self.gap / 2)))
+            yield Stroke("witness", ((x, self.foot + self.clear), (x, self._foot_y + self.gap / 2)))
         if self.above:
             radius, height = self.side.widest
             left, right = self.at((radius, height), -1), self.at((radius, height))
             yield from self._level(left[0], right[0], self._over_y)
             for x, y in (left, right):
-                yield Stroke("witness", ((x, y - 2), (x, self._over_y - self.gap / 2)))
+                yield Stroke("witness", ((x, y - self.clear), (x, self._over_y - self.gap / 2)))
         if self.has_sides:
             yield from self._upright()
             yield from self._depth()
@@ -281,7 +285,7 @@ class _Draft:
         highest = max(self.side.outline, key=lambda place: (round(place[1], 6), place[0]))
         for y, radius in ((top, highest[0]), (self.foot, self.side.edge_radius_cm)):
             yield self._tick((x, y), (1.0, -1.0))
-            yield Stroke("witness", ((self.at((radius, 0.0))[0] + 2, y), (x + self.gap / 2, y)))
+            yield Stroke("witness", ((self.at((radius, 0.0))[0] + self.clear, y), (x + self.gap / 2, y)))
 
     def _depth(self) -> Iterator[Stroke]:
         yield Stroke("dimension", self.depth_line[0])
@@ -290,7 +294,8 @@ class _Draft:
             (x1, y1), (x2, y2) = self.at(outline[place], -1), self._beside(place)
             long = hypot(x2 - x1, y2 - y1) or 1.0
             away = (x2 - x1) / long, (y2 - y1) / long
-            yield Stroke("witness", ((x1 + 2 * away[0], y1 + 2 * away[1]), (x2 + 3 * away[0], y2 + 3 * away[1])))
+            dx, dy = self.clear * away[0], self.clear * away[1]
+            yield Stroke("witness", ((x1 + dx, y1 + dy), (x2 + dx, y2 + dy)))
             yield self._tick((x2, y2), (away[0] - away[1], away[0] + away[1]))
 
     def _tick(self, at: Point, way: Point) -> Stroke:
@@ -361,10 +366,10 @@ class _Draft:
 
     def _name(self, strip: Strip) -> Iterator[Label]:
         """Write a band's name left of the axis, where what is in sight of it is as high and as wide as that."""
-        outline = self.side.outline
-        low, high = (self.at(outline[place], -1)[1] for place in (strip.first, strip.last))
-        low = min(low, self._covered_y)
-        left = self.at(outline[(strip.first + strip.last) // 2], -1)[0]
+        points = [self.at(place, -1) for place in self.side.outline[strip.first : strip.last + 1]]
+        low, high, line = min(points[0][1], self._covered_y), points[-1][1], self.sheet.line
+        middle = (low + high) / 2
+        left = max([x for x, y in points if abs(y - middle) <= line], default=points[0][0])
         room = self.middle - left - 1.5 * self.gap
-        if low - high >= self.sheet.line and self.sheet.text_width(strip.name) <= room:
-            yield self._label("name", strip.name, (left + self.gap, (low + high - self.sheet.line) / 2), "left")
+        if low - high >= line and self.sheet.text_width(strip.name) <= room:
+            yield self._label("name", strip.name, (left + self.gap, middle - line / 2), "left")

@@ -151,3 +151,6 @@ def test_brim_depth_and_height_are_told_in_usual_sizes(size):
         texts = " · ".join(label.text for label in lay_out_side(shape, sheet(*size), WORDS).labels)
         assert f"{METRIC.length.told(around_cm(shape.edge_radius_cm))} round" in texts
         assert f"{METRIC.length.told(shape.depth_cm)} deep in all" in texts
+        assert f"{METRIC.length.told(shape.height_cm)} high" in texts
+        for part in shape.parts:
+            assert f"{part.name} {METRIC.length.told(part.depth_cm)}" in texts
