@@ -5,8 +5,8 @@ from __future__ import annotations
 from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QObject, QPoint, Qt
-from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QVBoxLayout
+from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from chartmaker.app.words import plain_tip, tr
 from chartmaker.files.assets import examples
@@ -20,7 +20,9 @@ if TYPE_CHECKING:
     from chartmaker.app.window import Window
 
 MOST_RECENT = 4
-WIDTH = 340
+WIDTH, SIDE = 340, 22
+CLEAR = 8
+"""Between the card and the edges of the page."""
 
 
 def offer_start(window: Window) -> StartOffer | None:
@@ -40,8 +42,10 @@ class StartOffer(QFrame):
         self.setFrameShape(QFrame.Shape.StyledPanel)
         self.setAccessibleName(tr("How to begin"))
         self.buttons: list[QPushButton] = []
+        self._spare: list[QWidget] = []
+        """What is left out first where there is little room."""
         self._column = QVBoxLayout(self)
-        self._column.setContentsMargins(22, 18, 22, 18)
+        self._column.setContentsMargins(SIDE, 18, SIDE, 18)
         self._column.setSpacing(6)
         self._fill(window)
         self.setFixedWidth(max(WIDTH, self.sizeHint().width()))
@@ -71,26 +75,28 @@ class StartOffer(QFrame):
         self._heading(tr("Go on"))
         self._button(tr("Open a design…"), made["file.open"].trigger)
         for path in filing.recent()[:MOST_RECENT]:
-            name = path.name.removesuffix(".hat.toml")
-            self._button(name, partial(filing.open_recent, path)).setToolTip(plain_tip(str(path)))
+            button = self._button(path.name.removesuffix(".hat.toml"), partial(filing.open_recent, path))
+            button.setToolTip(plain_tip(str(path)))
+            self._spare.insert(0, button)
         if examples():
-            self._heading(tr("Look at an example"))
+            self._spare.append(self._heading(tr("Look at an example")))
         for path in examples():
-            self._button(_title(path), partial(filing.open_example, path)).setToolTip(
-                tr("A copy: the example itself stays as it is")
-            )
+            button = self._button(_title(path), partial(filing.open_example, path))
+            button.setToolTip(tr("A copy: the example itself stays as it is"))
+            self._spare.append(button)
 
-    def _heading(self, text: str) -> None:
+    def _heading(self, text: str) -> QLabel:
         label = QLabel(text)
         font = label.font()
         font.setBold(True)
         label.setFont(font)
-        if self.buttons:
-            self._column.addSpacing(8)
+        label.setContentsMargins(0, 8 if self.buttons else 0, 0, 0)
         self._column.addWidget(label)
+        return label
 
     def _button(self, text: str, do: Callable[[], object]) -> QPushButton:
-        button = QPushButton(text.replace("&", "&&"))
+        shown = self.fontMetrics().elidedText(text, Qt.TextElideMode.ElideMiddle, WIDTH - 2 * SIDE - 24)
+        button = QPushButton(shown.replace("&", "&&"))
         button.setAccessibleName(text)
         button.clicked.connect(lambda _checked=False: do())
         self._column.addWidget(button)
@@ -98,10 +104,18 @@ class StartOffer(QFrame):
         return button
 
     def _centre(self) -> None:
+        """Stand in the middle of the chart, without what there is no room for on its page."""
+        most = self._page.height() - 2 * CLEAR
+        for widget in self._spare:
+            widget.show()
+        for widget in self._spare:
+            if self.sizeHint().height() <= most:
+                break
+            widget.hide()
         self.adjustSize()
-        room = self._canvas.size()
-        at = QPoint((room.width() - self.width()) // 2, max(8, (room.height() - self.height()) // 2))
-        self.move(self._canvas.mapTo(self._page, at))
+        wanted = self._canvas.mapTo(self._page, self._canvas.rect().center()) - self.rect().center()
+        lowest = max(CLEAR, self._page.height() - CLEAR - self.height())
+        self.move(max(CLEAR, wanted.x()), min(max(CLEAR, wanted.y()), lowest))
         self.raise_()
 
     # --- Qt's own events

@@ -129,7 +129,9 @@ def test_there_are_examples():
 
 
 @pytest.mark.parametrize("size", [(1024, 700), (1440, 900)])
-def test_it_stands_in_the_middle_of_the_chart_and_every_button_has_a_name(size, start):
+def test_it_stands_in_the_middle_of_the_chart_and_every_button_has_a_name(size, start, settings, tmp_path):
+    for name in ("a", "b", "c", "d", "a name that is longer than anybody would like to read on a button of a card"):
+        remember(settings, tmp_path / f"{name}.hat.toml")
     window = start(size=size)
     offer, canvas = offer_of(window), window.chart.canvas
     assert unnamed(offer) == []
@@ -137,6 +139,20 @@ def test_it_stands_in_the_middle_of_the_chart_and_every_button_has_a_name(size, 
     found = offer.mapTo(window, offer.rect().center())
     assert (found - middle).manhattanLength() < 4
     assert window.rect().contains(offer.rect().translated(offer.mapTo(window, offer.rect().topLeft())))
+
+
+def test_in_a_small_window_the_oldest_designs_are_left_out_first(start, settings, tmp_path):
+    for name in "abcd":
+        remember(settings, tmp_path / f"{name}.hat.toml")
+    window = start(size=(910, 520))
+    offer = offer_of(window)
+    shown = [button.text() for button in offer.buttons if button.isVisible()]
+    assert {"New hat…", "Draw on a bare chart", "Open a design…"} <= set(shown)
+    assert shown.count("a") == 0
+    assert offer.geometry().bottom() < window.chart.height()
+    window.resize(1280, 900)
+    QApplication.processEvents()
+    assert all(button.isVisible() for button in offer.buttons)
 
 
 def test_it_goes_out_of_sight_with_the_chart_and_comes_back(start):
