@@ -9,6 +9,7 @@ from chartmaker.model.bounds import require_one_of, require_within
 from chartmaker.model.gauge import Gauge
 from chartmaker.model.hat import Fold
 from chartmaker.model.round import Round
+from chartmaker.model.settings import Limits
 
 BRIM_KINDS = {
     "rib-1x1": "rib, 1 × 1",
@@ -92,11 +93,17 @@ class _Edge:
 def knitted_brim(brim: Brim, *, stitches: int, gauge: Gauge, letters: str = "AB") -> KnittedBrim:
     """Knit a brim on so many stitches, ground and figure in `letters`.
 
-    Raises ValueError where its repeat does not divide the stitches.
+    Raises ValueError, with a sentence, where its repeat does not divide the stitches, or floats would be too long.
     """
     if stitches % brim.repeat:
         raise ValueError(
             f"a {BRIM_KINDS[brim.kind]} repeats over {brim.repeat} stitches, which do not divide {stitches}"
+        )
+    float_cm = brim.repeat // 2 * gauge.stitch_width_cm
+    if brim.is_two_coloured and float_cm > Limits().float_cm:
+        raise ValueError(
+            f"a {BRIM_KINDS[brim.kind]} makes floats of {float_cm:.1f} cm at this gauge, "
+            f"longer than {Limits().float_cm:g} cm: choose a brim of one colour, or a finer gauge"
         )
     rounds = max(FEWEST_ROUNDS, round(brim.depth_cm / gauge.round_height_cm))
     return _KNITTED[brim.kind](_Edge(stitches=stitches, rounds=rounds, round_cm=gauge.round_height_cm, letters=letters))

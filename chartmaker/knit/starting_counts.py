@@ -103,7 +103,7 @@ def _require_knittable(asked: Asked) -> None:
         raise ValueError(f"{comes_to}, and a hat has at least {FEWEST_STITCHES}: take a finer gauge")
     if asked.target > MOST_STITCHES:
         raise ValueError(f"{comes_to}, more than {MOST_STITCHES}: take a coarser gauge")
-    if asked.head_cm - asked.wanted_cm > TIGHTEST_CM - TOLERANCE_CM:
+    if asked.head_cm - asked.wanted_cm > TIGHTEST_CM:
         raise ValueError(
             f"a hat of {asked.wanted_cm:.1f} cm is too tight for a head of {asked.head_cm:g} cm: "
             f"more than {TIGHTEST_CM:g} cm under the head will not go on"
@@ -116,14 +116,20 @@ def _between(lowest: float, highest: float) -> list[int]:
 
 
 def _brims(asked: Asked, body: int) -> list[int]:
-    """Give the counts of a brim below a body: its own where the brim's repeat divides it, and the nearest that it does.
+    """Give the counts of a brim below a body: its own where the brim's repeat divides it, and those next to the target.
 
     Only those that fit the head.
     """
     repeat = asked.brim_repeat
-    nearest = repeat * max(1, round(asked.target / repeat))
-    counts = {nearest} if body % repeat or asked.widen_percent is not None else {nearest, body}
-    return [count for count in sorted(counts) if _off_cm(asked, count) <= TOLERANCE_CM and count <= MOST_STITCHES]
+    below = repeat * int(asked.target // repeat)
+    counts = {below, below + repeat} | ({body} if body % repeat == 0 and asked.widen_percent is None else set())
+    return [count for count in sorted(counts) if _fits(asked, count)]
+
+
+def _fits(asked: Asked, brim: int) -> bool:
+    """Whether a brim is within the tolerance, and goes on."""
+    goes_on = asked.head_cm - brim * asked.gauge.stitch_width_cm <= TIGHTEST_CM
+    return 0 < brim <= MOST_STITCHES and goes_on and _off_cm(asked, brim) <= TOLERANCE_CM
 
 
 def _off_cm(asked: Asked, stitches: float) -> float:

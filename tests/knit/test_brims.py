@@ -7,8 +7,17 @@ from chartmaker.model.hat import Fold
 TEN_TO_TEN_CM = Gauge(stitches_per_10cm=10, rounds_per_10cm=10)
 
 
-def knitted(kind, *, stitches=48, depth_cm=5.0):
-    return knitted_brim(Brim(kind, depth_cm), stitches=stitches, gauge=TEN_TO_TEN_CM, letters="CD")
+def knitted(kind, *, stitches=48, depth_cm=5.0, gauge=TEN_TO_TEN_CM):
+    return knitted_brim(Brim(kind, depth_cm), stitches=stitches, gauge=gauge, letters="CD")
+
+
+def test_two_coloured_rib_whose_floats_would_snag_is_refused():
+    # two stitches of 10 / 7 cm are 2.86 cm, and a float of more than 2.5 cm is to be caught
+    coarse = Gauge(stitches_per_10cm=7, rounds_per_10cm=9)
+    with pytest.raises(ValueError, match=r"makes floats of 2\.9 cm at this gauge, longer than 2\.5 cm"):
+        knitted("two-coloured-2x2", gauge=coarse)
+    assert knitted("two-coloured-1x1", gauge=coarse)
+    assert knitted("rib-2x2", gauge=coarse)
 
 
 @pytest.mark.parametrize("kind", BRIM_KINDS)

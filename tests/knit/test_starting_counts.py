@@ -70,6 +70,12 @@ def test_a_tam_is_widened_to_a_rim_that_holds_many_motifs():
     assert motifs_in(counts.body) >= 35
 
 
+def test_a_hat_as_tight_as_goes_on_is_not_made_tighter():
+    # up to 10 cm under the head are tolerated (The Knitter, 2019)
+    counts = starting_counts(replace(CAP, wanted_cm=46.2))
+    assert 46 <= counts.brim / 3 <= 46.2 + TOLERANCE_CM
+
+
 @pytest.mark.parametrize(
     ("change", "sentence"),
     [
