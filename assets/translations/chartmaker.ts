@@ -4177,6 +4177,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>a {0} makes floats of {1} cm at this gauge, longer than {2} cm: choose a brim of one colour, or a finer gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a {0} repeats over {1} stitches, which do not divide {2}</source>
         <translation type="unfinished"></translation>
     </message>
