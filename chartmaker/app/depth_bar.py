@@ -14,12 +14,20 @@ if TYPE_CHECKING:
     from PySide6.QtGui import QPaintEvent
 
     from chartmaker.knit.depth import Depth, Part
+    from chartmaker.knit.depth_rules import WantedDepth
     from chartmaker.knit.units import Units
 
 BAR_WIDTH, AIR, GAP = 34.0, 8.0, 8.0
 TINTS = {"brim": 0.62, "widening": 0.46, "body": 0.28, "crown": 0.46}
 """How much of the text's ink each part's fill has: neighbours differ in value, and no hue tells anything."""
 PART_WORDS = {"brim": "brim", "widening": "widening", "body": "body", "crown": "crown"}
+
+
+def wanted_words(wanted: WantedDepth, units: Units) -> str:
+    """Tell what depth is wanted; of a hat that any deeper one is as good as, the least."""
+    if wanted.highest_cm is None:
+        return tr("at least {0} wanted").format(units.length.told(wanted.lowest_cm))
+    return tr("{0} wanted").format(units.length.told(wanted.wanted_cm))
 
 
 class DepthBar(QWidget):
@@ -53,7 +61,7 @@ class DepthBar(QWidget):
     def _wanted_words(self) -> str:
         if self._depth is None or self._units is None:
             return ""
-        return tr("wanted {0}").format(self._units.length.told(self._depth.wanted.wanted_cm))
+        return wanted_words(self._depth.wanted, self._units)
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         """Paint the stack from the worn edge up, the mark across it, and beside it the words of each."""
@@ -92,7 +100,7 @@ class DepthBar(QWidget):
             return 0.0
         wanted, floor = self._depth.wanted, self.height() - AIR
         highest = self._depth.cm if wanted.highest_cm is None else wanted.highest_cm
-        y = floor - wanted.wanted_cm * scale
+        y = floor - (wanted.lowest_cm if wanted.highest_cm is None else wanted.wanted_cm) * scale
         right = AIR + BAR_WIDTH + 4
         painter.setPen(QPen(self.palette().color(QPalette.ColorRole.Highlight), 2))
         painter.drawLine(QPointF(AIR - 5, y), QPointF(right, y))

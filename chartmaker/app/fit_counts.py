@@ -45,7 +45,7 @@ class CountsTable(ReadingTable):
 
     def __init__(self) -> None:
         headings = (tr("Cast on"), tr("Round"), tr("Ease %"), tr("Verdict"))
-        super().__init__(headings, wide=3, name=tr("Stitch counts that the bands allow"))
+        super().__init__(headings, wide=0, name=tr("Stitch counts that the bands allow"))
         self.candidates: tuple[Candidate, ...] = ()
         self.verticalHeader().setDefaultSectionSize(24)
         self.setStyleSheet(self.styleSheet().replace("8px", "4px"))  # a narrow column, whose words come first

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from functools import partial
 from typing import TYPE_CHECKING
 
@@ -22,6 +23,7 @@ if TYPE_CHECKING:
     from chartmaker.app.units_setting import UnitsSetting
     from chartmaker.knit.depth import Depth
     from chartmaker.knit.fit import Candidate, Help
+    from chartmaker.knit.units import Units
     from chartmaker.model.design import Design
     from chartmaker.model.edits import Edit
 
@@ -154,15 +156,14 @@ class FitSide(QScrollArea):
         return tr("At {0}: {1}").format(candidate.stitches, "; ".join(each))
 
     def _show_depth(self) -> None:
+        from chartmaker.app.depth_bar import wanted_words
         from chartmaker.knit.depth import depth_of
 
         depth, length = depth_of(self.document.design), self._units.units.length.told
         self.bar.show_depth(depth, self._units.units)
         self.depth_words.setText(
-            tr("{0} deep, {1} wanted: {2}").format(
-                length(depth.cm),
-                length(depth.wanted.wanted_cm),
-                self._verdict(depth),
+            tr("{0} deep, {1}: {2}").format(
+                length(depth.cm), wanted_words(depth.wanted, self._units.units), self._verdict(depth)
             )
         )
         self.depth_words.setToolTip(told(depth.wanted.rule))
@@ -184,7 +185,7 @@ class FitSide(QScrollArea):
         self._helps_heading.setVisible(bool(helps))
         for one in helps:
             line = _line()
-            line.setText(_sentence(one.text))
+            line.setText(_in_units(_sentence(one.text), self._units.units))
             button = _button(partial(self._do, one.edit))
             button.setText(tr("Do so: {0} stitches").format(one.candidate.stitches))
             button.setAccessibleDescription(line.text())
@@ -280,3 +281,8 @@ def _heading(text: str) -> QLabel:
 def _sentence(text: str) -> str:
     spoken = told(text)
     return spoken[:1].upper() + spoken[1:] + "."
+
+
+def _in_units(text: str, units: Units) -> str:
+    """Write the lengths of a sentence from below, which are in cm with one place, in the units that are shown."""
+    return re.sub(r"(\d+\.\d) cm\b", lambda found: units.length.told(float(found[1])), text)

@@ -181,11 +181,11 @@ def test_another_design_is_compared_with_itself(qtbot: QtBot, show: Shower) -> N
 def test_the_depth_bar_tells_its_parts_to_screen_readers_in_the_units_shown(show: Shower, settings: QSettings) -> None:
     side = show(NEW)
     assert side.bar.accessibleDescription() == (
-        "brim 13 rounds, 3.8 cm; body 19 rounds, 5.6 cm; crown 41 rounds, 12.1 cm; wanted 21.5 cm"
+        "brim 13 rounds, 3.8 cm; body 19 rounds, 5.6 cm; crown 41 rounds, 12.1 cm; 21.5 cm wanted"
     )
     settings.setValue("units", "imperial")
     inches = show(NEW)
-    assert "wanted 8.48 in" in inches.bar.accessibleDescription()
+    assert "8.48 in wanted" in inches.bar.accessibleDescription()
 
 
 def test_the_bar_is_painted_to_scale_from_the_brim_up(show: Shower) -> None:
@@ -197,3 +197,25 @@ def test_the_bar_is_painted_to_scale_from_the_brim_up(show: Shower) -> None:
     darkest = [y for y in inked if column[y] < 120]  # the brim, the darkest fill, and the lines between parts
     share = sum(1 for y in darkest if y > inked[-1] - 0.3 * len(inked)) / len(inked)
     assert share == pytest.approx(13 / 73, abs=0.03)
+
+
+def test_helps_are_told_in_the_units_shown(show: Shower, settings: QSettings) -> None:
+    settings.setValue("units", "imperial")
+    side = show(replace(CAP, hat=replace(CAP.hat, ease_percent=0)))
+    spoken = [button.accessibleDescription() for button in side.helps]
+    assert "then 156 can be cast on, 21.93 in round." in spoken[0]  # 55.7 cm / 2.54
+    assert not any(" cm" in text for text in spoken)
+
+
+def test_a_stocking_cap_is_told_the_least_depth_that_will_do(show: Shower) -> None:
+    side = show(started(defaults_for(shape="stocking", head_cm=56, gauge=GAUGE)))
+    assert "at least 20.7 cm wanted: fits" in side.depth_words.text()  # 56 / 3 + 2
+
+
+@pytest.mark.parametrize("width", [270, 300, 420])
+def test_no_verdict_is_cut_off(show: Shower, width: int) -> None:
+    side = show(replace(CAP, hat=replace(CAP.hat, ease_percent=0)))
+    side.resize(width, 500)  # so low that it scrolls
+    needed = side.counts.sizeHintForColumn(3)
+    assert side.counts.columnWidth(3) >= needed
+    assert sum(side.counts.columnWidth(column) for column in range(4)) <= side.counts.viewport().width()
