@@ -4273,6 +4273,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>at least {0} wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>at the left</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6525,10 +6529,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>wanted {0}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>warn</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6814,7 +6814,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0} deep, {1} wanted: {2}</source>
+        <source>{0} deep, {1}: {2}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7115,6 +7115,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} unravelled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} wanted</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
