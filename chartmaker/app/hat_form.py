@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 )
 
 from chartmaker.app.hat_fields import GROUPS, NOTES, Field, FoldRoundsField, OptionalField, depth_by_rule_cm
-from chartmaker.app.number_boxes import AS_IT_IS, CalmWheel, MeasureBox, OptionalMeasureLine
+from chartmaker.app.number_boxes import AS_IT_IS, CalmWheel, MeasureBox, OptionalLengthLine
 from chartmaker.app.trims_box import TrimsBox
 from chartmaker.app.words import tr
 
@@ -78,7 +78,7 @@ class HatForm(QScrollArea):
         """Follow the design."""
         design = self.document.design
         for field, control in self.controls.items():
-            if isinstance(control, OptionalMeasureLine):
+            if isinstance(control, OptionalLengthLine):
                 control.show_metric(field.of(design), by_rule=depth_by_rule_cm(design))
             else:
                 _show(field, control, field.of(design))
@@ -100,7 +100,7 @@ class HatForm(QScrollArea):
 
     def _show_units(self) -> None:
         for field, control in self.controls.items():
-            if field.kind and isinstance(control, MeasureBox | OptionalMeasureLine):
+            if field.kind and isinstance(control, MeasureBox | OptionalLengthLine):
                 control.show_in(self._quantity(field))
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
@@ -178,7 +178,7 @@ def _control(field: Field, take: Callable[[Any], None]) -> Control:
         whole.valueChanged.connect(take)
         return whole
     if isinstance(field, OptionalField):
-        optional = OptionalMeasureLine(lowest=field.lowest, highest=field.highest, step=field.step)
+        optional = OptionalLengthLine(lowest=field.lowest, highest=field.highest, step=field.step)
         optional.taken.connect(take)
         return optional
     if field.is_number:

@@ -9,7 +9,7 @@ from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtWidgets import QDoubleSpinBox, QLineEdit, QWidget
 
 from chartmaker.app.words import tr
-from chartmaker.knit.units import Quantity
+from chartmaker.knit.units import IMPERIAL, METRIC, Quantity
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QKeyEvent
@@ -84,8 +84,8 @@ class MeasureBox(PlainNumberBox):
         self.taken.emit(self._metric)
 
 
-class OptionalMeasureLine(QLineEdit):
-    """A measure that may be left empty; then it tells what a rule gives, and the arrow keys go on from there."""
+class OptionalLengthLine(QLineEdit):
+    """A length that may be left empty; then it tells what a rule gives, and the arrow keys go on from there."""
 
     taken = Signal(object)
     """The metric number that was set, None where it was emptied."""
@@ -128,17 +128,27 @@ class OptionalMeasureLine(QLineEdit):
         return text.rstrip("0").removesuffix(self.locale().decimalPoint()) + tr(self.quantity.unit)
 
     def _take(self) -> None:
-        """Hand over what was typed; what is no number is put back."""
+        """Hand over what was typed; what is no number, or changes nothing, is put back."""
         text = self.text().strip()
         if text == self._shown:
             return
-        number, is_number = self.locale().toDouble(text.removesuffix(tr(self.quantity.unit).strip()).strip())
         if not text:
             self.taken.emit(None)
-        elif is_number:
-            self.taken.emit(min(max(self.quantity.metric(number), self._lowest), self._highest))
-        else:
+            return
+        metric = self._read(text)
+        if metric is None or metric == self._metric:
             self.setText(self._shown)
+        else:
+            self.taken.emit(metric)
+
+    def _read(self, text: str) -> float | None:
+        """Read a length in the units that stand behind it, else in those shown; None where it is no number."""
+        for quantity in (METRIC.length, IMPERIAL.length, self.quantity):
+            unit = tr(quantity.unit).strip()
+            number, is_number = self.locale().toDouble(text.removesuffix(unit).strip())
+            if is_number and (text.endswith(unit) or quantity is self.quantity):
+                return min(max(quantity.metric(number), self._lowest), self._highest)
+        return None
 
 
 def _round_step(step: float) -> float:

@@ -104,6 +104,21 @@ def test_what_is_no_depth_is_put_back(window, page):
     assert window.document.stack.count() == 0
 
 
+def test_a_depth_may_be_typed_in_either_units_and_within_its_bounds(window, page):
+    depth = page.control("hat", "depth_cm")
+    type_into(depth, "10 in")
+    assert window.document.design.hat.depth_cm == pytest.approx(25.4)
+    window.units.toggle()
+    assert depth.text() == "10 in"
+    type_into(depth, "30 cm")
+    assert window.document.design.hat.depth_cm == 30
+    type_into(depth, "9000")
+    type_into(depth, "9001")
+    assert window.document.design.hat.depth_cm == 150
+    assert depth.text() == "59.06 in"
+    assert window.document.stack.count() == 3
+
+
 def test_the_arrows_step_a_depth_from_what_the_rule_gives(window, page):
     depth = page.control("hat", "depth_cm")
     depth.setFocus()
