@@ -1,15 +1,18 @@
-"""How long it takes to find every stitch count that a hat's bands allow, and what would help where none is near."""
+"""How long it takes to find every stitch count that a hat's bands allow, what would help, and what a change moves."""
 
 from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
 
+from chartmaker.app.fit_reading import read_fit
 from chartmaker.files.design_reading import read_design
 from chartmaker.knit.fit import fit
 from chartmaker.knit.fit_help import helps
+from chartmaker.knit.units import METRIC
 from chartmaker.model.band import Band
 from chartmaker.model.bounds import MOST_STITCHES
 from chartmaker.model.design import Design
+from chartmaker.model.gauge import Gauge
 from tests.benchmarks.large_design import large_design
 from tests.benchmarks.row import Row, median_ms
 
@@ -29,6 +32,16 @@ def measure() -> Iterator[Row]:
             unit="ms",
             detail=f"{len(found.candidates)} counts, {len(helps(design))} helps",
         )
+
+    coarse = replace(cap, gauge=Gauge(stitches_per_10cm=22, rounds_per_10cm=26))
+    reading = read_fit(coarse, cap, METRIC)
+    yield Row(
+        name="what the fit's side tells of the cap after another gauge",
+        figure=median_ms(lambda: read_fit(coarse, cap, METRIC)),
+        limit=50,
+        unit="ms",
+        detail=f"{len(reading.helps)} helps, {len(reading.moved.sentences) if reading.moved else 0} sentences",
+    )
 
 
 def _in_bands() -> Design:

@@ -5,6 +5,8 @@ from itertools import pairwise
 from pathlib import Path
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from chartmaker.appraisal import appraise
 from chartmaker.files.design_reading import read_design
@@ -20,7 +22,9 @@ from chartmaker.knit.units import IMPERIAL
 from chartmaker.model.counts import rounds_not_meeting
 from chartmaker.model.design import Design
 from chartmaker.model.gauge import Gauge
-from chartmaker.model.hat import SHAPES
+from chartmaker.model.hat import SHAPES, Fold
+from tests.knit.test_fit import hats_of_bands
+from tests.strategies import designs
 
 GAUGE = Gauge(stitches_per_10cm=30, rounds_per_10cm=34)
 LOOSER = Gauge(stitches_per_10cm=26, rounds_per_10cm=30)
@@ -154,3 +158,17 @@ def test_a_taper_is_made_anew_as_a_taper_with_its_lines_and_its_pace() -> None:
     shaped = [place for place, line in enumerate(taper.rounds) if line.is_shaped]
     assert {later - earlier for earlier, later in pairwise(shaped)} == {2}
     assert help_of_the_crown(other).text.startswith("make the taper anew, decreasing in 2 lines")
+
+
+@settings(max_examples=40)
+@given(designs() | hats_of_bands(), st.sampled_from(SHAPES), st.sampled_from([None, Fold("up", 3)]))
+def test_any_design_is_fitted_anew_without_breaking_more_than_it_had(
+    design: Design, shape: str, fold: Fold | None
+) -> None:
+    design = replace(design, hat=replace(design.hat, shape=shape, fold=fold))
+    assert isinstance(helps_beside(design, fit(design)), tuple)
+    edit = moved(design, design).edit
+    if edit:
+        fitted = edit.applied_to(design)
+        assert len(rounds_not_meeting(fitted)) <= len(rounds_not_meeting(design))
+        assert edit.inverse().applied_to(fitted) == design
