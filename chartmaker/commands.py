@@ -27,9 +27,6 @@ if TYPE_CHECKING:
     from chartmaker.pictures.picture import HatSight
     from chartmaker.pictures.turning import Surface
 
-if TYPE_CHECKING:
-    from chartmaker.sheets.boxes import Pixels
-
 DONE, STOPPED = 0, 1
 VIEWS = ("shade", "value", "knit", "hat")
 SIDES = ("side", "back", "above", "below")
@@ -37,8 +34,6 @@ TINTS = ("shade", "value", "lamplight", "led", "tube", "protan", "deutan", "trit
 SHEETS = ("cover", "key", "chart", "chart-bw", "chart-large", "rounds", "yarn", "contrast", "baths", "shopping")
 USUAL_SHEETS = ("cover", "key", "chart", "rounds", "yarn", "contrast", "baths", "shopping")
 PAPERS = ("a4", "letter", "a5")
-COVER_PICTURE_PX = 800
-"""Width of the cover's picture: 10 cm at 200 pixels to the inch."""
 HEAVY_LINES = {"5": 5, "10": 10, "none": 0}
 
 
@@ -205,6 +200,7 @@ def _report(chosen: argparse.Namespace) -> int:
 
 def _print(chosen: argparse.Namespace) -> int:
     from chartmaker.knit.units import units_named
+    from chartmaker.printing import cover_picture
     from chartmaker.sheets.job import PrintJob
     from chartmaker.sheets.print_sheets import print_sheets
 
@@ -216,19 +212,10 @@ def _print(chosen: argparse.Namespace) -> int:
         heavy_lines=HEAVY_LINES[chosen.lines],
         printed_on=dt.datetime.now(tz=dt.UTC).astimezone().date(),
         units=units_named(chosen.units),
-        picture=_cover_picture(appraisal) if "cover" in chosen.sheets else None,
+        picture=cover_picture(appraisal) if "cover" in chosen.sheets else None,
     )
     write_safely(chosen.output, print_sheets(appraisal, job), keep_previous=False)
     return DONE
-
-
-def _cover_picture(appraisal: Appraisal) -> "Pixels":
-    """Draw the worn hat as the cover takes it."""
-    from chartmaker.pictures.picture import picture
-    from chartmaker.sheets.boxes import Pixels
-
-    array = picture(appraisal, "hat", COVER_PICTURE_PX)
-    return Pixels(width=array.shape[1], height=array.shape[0], rgb=array.tobytes())
 
 
 def _picture(chosen: argparse.Namespace) -> int:

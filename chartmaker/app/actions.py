@@ -60,7 +60,8 @@ ACTIONS: tuple[Action, ...] = (
         lambda window: window.export_picture(),
         begins_group=True,
     ),
-    Action("file.print", "File", "Prin&t to PDF…", ("Ctrl+P",), lambda window: window.print_pdf()),
+    Action("file.pdf", "File", "Save sheets as P&DF…", ("Ctrl+Alt+D",), lambda window: window.print_pdf()),
+    Action("file.print", "File", "Prin&t…", ("Ctrl+P",), lambda window: window.print_paper()),
     Action("file.quit", "File", "&Quit", ("Ctrl+Q",), lambda window: window.close(), begins_group=True),
     Action(
         "edit.undo",
@@ -141,6 +142,7 @@ ACTIONS: tuple[Action, ...] = (
     _page("chart", "&Chart", "Ctrl+3"),
     _page("yarn", "&Yarn", "Ctrl+4"),
     _page("baths", "&Baths", "Ctrl+5"),
+    _page("sheets", "Sh&eets", "Ctrl+6"),
     Action("findings.next", "Findings", "&Next finding", ("F8",), lambda window: window.findings.go(1)),
     Action("findings.previous", "Findings", "&Previous finding", ("Shift+F8",), lambda window: window.findings.go(-1)),
     Action(

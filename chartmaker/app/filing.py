@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import datetime as dt
 from dataclasses import replace
 from functools import partial
 from pathlib import Path
@@ -96,7 +95,7 @@ class Filing(QObject):
     def open(self) -> None:
         """Ask for a design and open it."""
         if self.may_leave():
-            path = self.questions.file_to_open(tr("Open a design"), _kinds(tr("Designs"), "*.hat.toml"), self.folder)
+            path = self.questions.file_to_open(tr("Open a design"), kinds(tr("Designs"), "*.hat.toml"), self.folder)
             if path is not None:
                 self._take(path)
 
@@ -242,7 +241,7 @@ class Filing(QObject):
 
     def save_as(self) -> bool:
         """Ask for a file and save there; whether it is saved now."""
-        path = self.questions.file_to_save(tr("Save the design"), _kinds(tr("Designs"), "*.hat.toml"), self._proposed)
+        path = self.questions.file_to_save(tr("Save the design"), kinds(tr("Designs"), "*.hat.toml"), self._proposed)
         return path is not None and self._write(_with_ending(path, DESIGN_ENDING))
 
     @property
@@ -263,29 +262,11 @@ class Filing(QObject):
 
         return self.carefully(write)
 
-    # --- paper and pictures
-
-    def print_pdf(self) -> None:
-        """Ask for paper and file, and print every sheet to a PDF beside the window's work."""
-        paper = self.questions.paper()
-        path = paper and self._place_for(tr("Print to PDF"), _kinds(tr("PDF"), "*.pdf"), ".pdf")
-        if not paper or not path:
-            return
-        self.document.appraise_now()
-        appraisal = self.document.appraisal
-        today = dt.datetime.now(tz=dt.UTC).astimezone().date()
-
-        def work(step: Callable[[int, int], None]) -> bytes:
-            from chartmaker.sheets.job import PrintJob
-            from chartmaker.sheets.print_sheets import print_sheets
-
-            return print_sheets(appraisal, PrintJob(paper=paper, printed_on=today), progress=step)
-
-        self._make(tr("Printing {0}").format(path.name), work, path)
+    # --- pictures, and whatever else is made
 
     def export_picture(self, view: str) -> None:
         """Ask for a file, and draw the fabric to it as the view shows it."""
-        path = self._place_for(tr("Export a picture"), _kinds(tr("PNG"), "*.png"), ".png")
+        path = self.place_for(tr("Export a picture"), kinds(tr("PNG"), "*.png"), ".png")
         if path is None:
             return
         self.document.appraise_now()
@@ -297,9 +278,11 @@ class Filing(QObject):
 
             return png_bytes(picture(appraisal, view, PICTURE_WIDTH_PX))
 
-        self._make(tr("Drawing {0}").format(path.name), work, path)
+        self.make(tr("Drawing {0}").format(path.name), work, path)
 
-    def _make(self, text: str, work: Work, path: Path) -> None:
+    def make(self, text: str, work: Work, path: Path) -> None:
+        """Have something made beside the window, and write it to a file."""
+
         def write(made: object) -> None:
             from chartmaker.files.saving import write_safely
 
@@ -311,10 +294,11 @@ class Filing(QObject):
         else:
             self.background.start(text, work, write)
 
-    def _place_for(self, title: str, kinds: str, ending: str) -> Path | None:
+    def place_for(self, title: str, pattern: str, ending: str) -> Path | None:
+        """Ask where to write something made of the design."""
         base = self.document.path
         stem = base.name.removesuffix(DESIGN_ENDING) if base else _file_stem(self.document.design.title)
-        path = self.questions.file_to_save(title, kinds, (base.parent if base else self.folder) / (stem + ending))
+        path = self.questions.file_to_save(title, pattern, (base.parent if base else self.folder) / (stem + ending))
         return None if path is None else _with_ending(path, ending)
 
     # --- problems
@@ -353,7 +337,8 @@ class Filing(QObject):
         self.settings.setValue(FOLDER_KEY, str(path.absolute().parent))
 
 
-def _kinds(name: str, pattern: str) -> str:
+def kinds(name: str, pattern: str) -> str:
+    """Give what a dialog for files is to show."""
     return f"{name} ({pattern});;{tr('All files')} (*)"
 
 

@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from chartmaker.app.lots_desk import LotsDesk
     from chartmaker.app.open_design import OpenDesign
 
-PAGES = ("lots", "hat", "chart", "yarn", "baths")
+PAGES = ("lots", "hat", "chart", "yarn", "baths", "sheets")
 """In the order of the job."""
 
 
@@ -33,6 +33,8 @@ class Pages(QWidget):
     """A tab was chosen: the page that it stands for."""
     refused = Signal(str)
     """What a page could not take."""
+    failed = Signal(object)
+    """The exception that kept a page from showing what it is for."""
 
     def __init__(
         self,
@@ -85,9 +87,10 @@ class Pages(QWidget):
 
     def finish(self) -> None:
         """Let no page make anything beside the window any more."""
-        hat = self._made.get("hat")
-        if hat is not None:
-            hat.finish()  # type: ignore[attr-defined]
+        for name in ("hat", "sheets"):
+            page = self._made.get(name)
+            if page is not None:
+                page.finish()  # type: ignore[attr-defined]
 
     def _new(self, name: str) -> PageFrame:
         from chartmaker.app import baths_page, hat_page, lots_page, yarn_page
@@ -108,6 +111,14 @@ class Pages(QWidget):
             yarn = yarn_page.YarnPage(self._document, UnitsSetting(self._settings, self))
             yarn.refused.connect(self.refused)
             return yarn
+        if name == "sheets":
+            from chartmaker.app.sheets_page import SheetsPage
+
+            sheets = SheetsPage(self._document, self.units, self._settings)
+            for signal, action in ((sheets.print_asked, "file.print"), (sheets.file_asked, "file.pdf")):
+                signal.connect(self._actions()[action].trigger)
+            sheets.failed.connect(self.failed)
+            return sheets
         return baths_page.BathsPage(self._document)
 
     def _top(self) -> QHBoxLayout:
@@ -129,7 +140,7 @@ def _tabs() -> QTabBar:
     tabs.setDrawBase(False)
     tabs.setDocumentMode(True)
     tabs.setExpanding(False)
-    for number, name in enumerate((tr("Lots"), tr("Hat"), tr("Chart"), tr("Yarn"), tr("Baths")), start=1):
+    for number, name in enumerate((tr("Lots"), tr("Hat"), tr("Chart"), tr("Yarn"), tr("Baths"), tr("Sheets")), start=1):
         index = tabs.addTab(name)
         tabs.setTabToolTip(index, tr("{0} (Ctrl+{1})").format(name, number))
     tabs.setCurrentIndex(PAGES.index("chart"))

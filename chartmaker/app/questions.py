@@ -12,11 +12,10 @@ from chartmaker.app.keeping_questions import KeepingQuestions
 from chartmaker.app.words import tr
 
 if TYPE_CHECKING:
+    from PySide6.QtPrintSupport import QPrinter
     from PySide6.QtWidgets import QWidget
 
 Answer = Literal["save", "discard", "cancel"]
-PAPERS = ("a4", "letter", "a5")
-PAPER_WORDS = ("A4", "Letter", "A5")
 
 
 class Questions(KeepingQuestions):
@@ -54,14 +53,14 @@ class Questions(KeepingQuestions):
         name, _ = QFileDialog.getSaveFileName(self._parent, title, str(proposed), kind)
         return Path(name) if name else None
 
-    def paper(self) -> str | None:
-        """Ask for a size of paper, one of `PAPERS`; None where the user thought better of it."""
-        from PySide6.QtWidgets import QInputDialog
+    def printer(self, proposed: QPrinter) -> QPrinter | None:
+        """Ask by which printer and how, with what is proposed set; None where the user thought better of it."""
+        from PySide6.QtPrintSupport import QPrintDialog
+        from PySide6.QtWidgets import QDialog
 
-        word, is_chosen = QInputDialog.getItem(
-            self._parent, tr("Print to PDF"), tr("Paper:"), PAPER_WORDS, 0, editable=False
-        )
-        return PAPERS[PAPER_WORDS.index(word)] if is_chosen else None
+        dialog = QPrintDialog(proposed, self._parent)
+        dialog.setOption(QPrintDialog.PrintDialogOption.PrintPageRange)
+        return proposed if dialog.exec() == QDialog.DialogCode.Accepted else None
 
     def name_of_motif(self, proposed: str) -> str | None:
         """Ask what a motif is to be called; None where the user thought better of it."""

@@ -41,6 +41,7 @@ if TYPE_CHECKING:
 
     from chartmaker.app.chart_page import ChartPage
     from chartmaker.app.open_design import OpenDesign
+    from chartmaker.app.print_desk import PrintDesk
     from chartmaker.app.units_setting import UnitsSetting
     from chartmaker.checks.finding import Place
 
@@ -209,9 +210,20 @@ class Window(QMainWindow):
         self.filing.open_copy()
 
     def print_pdf(self) -> None:
-        """Print, with what is still being typed."""
+        """Print to a file, with what is still being typed."""
         self.finish_typing()
-        self.filing.print_pdf()
+        self._print_desk.print_pdf()
+
+    def print_paper(self) -> None:
+        """Print by the system's printer, with what is still being typed."""
+        self.finish_typing()
+        self._print_desk.print_paper()
+
+    @property
+    def _print_desk(self) -> PrintDesk:
+        from chartmaker.app.print_desk import PrintDesk
+
+        return PrintDesk(self.filing, self.units.units)
 
     def export_picture(self) -> None:
         """Draw the fabric to a file in the view at hand, or in the shade where no picture shows that view."""
@@ -260,6 +272,7 @@ class Window(QMainWindow):
         self._waiting.canvas.painted.connect(self._arrival.begin)
         self._arrival.loaded.connect(self.bring_chart)
         self._pages.asked.connect(self.show_page)
+        self._pages.failed.connect(self.filing.tell)
         self._pages.refused.connect(lambda text: self.statusBar().showMessage(told(text), 8000))
         self.findings.led.connect(self.lead_to)
         self.filing.told.connect(lambda text: self.statusBar().showMessage(text, 6000))

@@ -2,6 +2,8 @@
 
 from pathlib import Path
 
+from PySide6.QtPrintSupport import QPrinter
+
 from chartmaker.app.questions import Answer
 
 
@@ -11,7 +13,7 @@ class Answers:
     def __init__(self) -> None:
         self.unsaved: Answer = "cancel"
         self.path: Path | None = None
-        self.size = "a4"
+        self.print_to: Path | None = None
         self.sure = False
         self.motif_name: str | None = None
         self.asked: list[str] = []
@@ -31,8 +33,12 @@ class Answers:
         self.asked.append(proposed.name)
         return self.path
 
-    def paper(self) -> str | None:
-        return self.size
+    def printer(self, proposed: QPrinter) -> QPrinter | None:
+        if self.print_to is None:
+            return None
+        proposed.setOutputFormat(QPrinter.OutputFormat.PdfFormat)
+        proposed.setOutputFileName(str(self.print_to))
+        return proposed
 
     def name_of_motif(self, proposed: str) -> str | None:
         self.asked.append(proposed)

@@ -182,9 +182,11 @@ def test_printing_that_is_stopped_writes_nothing(window, answers, tmp_path, qtbo
     assert answers.told == []
 
 
-def test_giving_up_the_choice_of_paper_prints_nothing(window, answers, tmp_path):
-    answers.path, answers.size = tmp_path / "sheets.pdf", None
+def test_giving_up_the_choice_of_a_file_or_a_printer_prints_nothing(window, answers):
+    answers.path = answers.print_to = None
     window.print_pdf()
+    assert not window.background.is_busy
+    window.print_paper()
     assert not window.background.is_busy
 
 
