@@ -297,6 +297,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Heavier lines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Help</source>
         <translation type="unfinished"></translation>
     </message>
@@ -338,6 +342,10 @@
     </message>
     <message>
         <source>&amp;Later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Lies</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -398,6 +406,10 @@
     </message>
     <message>
         <source>&amp;Order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Paper</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -482,6 +494,10 @@
     </message>
     <message>
         <source>&amp;Shading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Sheets</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -842,6 +858,18 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>A whole page in the view (F)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>ANSUR II public data (Gordon et al. 2014), women's head circumference</source>
         <translation type="unfinished"></translation>
     </message>
@@ -971,6 +999,10 @@
     </message>
     <message>
         <source>As the palette has it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As wide as the view (W)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1238,6 +1270,18 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Chart in black and white</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chart in colour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chart in large print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Chart tools</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1337,6 +1381,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Contrast</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Copper: its salts are very toxic to water life, with lasting effects (H410). Let none reach a drain.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1358,6 +1406,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Counts that go round the hat a whole number of times</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cover</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2065,6 +2117,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Keys</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2082,6 +2138,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>L*, a* and b* under CIE D65 with the 10° observer; (D50/2) after them tells another light.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Larger (+)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2601,6 +2661,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>No sheet is ticked: nothing would be printed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Not measured in other lights: only a spectrum tells what they will do.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2725,6 +2789,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Pa&amp;ge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Page Up, Page Down</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2737,15 +2809,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Pages as they will print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Palette {0} ({1}): {2}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Palettes</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Paper:</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2813,15 +2885,27 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Prin&amp;t to PDF…</source>
+        <source>Prin&amp;t…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Print to PDF</source>
+        <source>Printed {0} pages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Printing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Printing page {0} of {1}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Printing {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2989,6 +3073,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Save as PDF…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Save as a motif</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3006,6 +3094,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Save palette &amp;as…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save sheets as P&amp;DF…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save sheets as PDF</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3097,6 +3193,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Sh&amp;eets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Shade</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3133,6 +3233,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Sheets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheets to print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Shift &amp;one round up</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3158,6 +3266,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Shift within the block</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shopping list</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3217,11 +3329,19 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Size of the pages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Skein {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Skeins on the photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Smaller (−)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3521,6 +3641,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The pages as they will print. Ticks say what is printed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The palette</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3594,6 +3718,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Tick at least one letter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick what is printed; Enter or a double click shows it</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3841,6 +3969,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Whole page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Widen the repeat at the ri&amp;ght</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3898,6 +4030,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Working out the pattern</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written rounds</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4673,6 +4809,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>every 10</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>every 5 and 10</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>every letter of the round is in use</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4918,6 +5062,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>is {0}, which is no number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it cannot be printed on</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5477,6 +5625,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>of {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>olive</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5498,6 +5650,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>on hand, g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on its side</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5542,6 +5698,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>pH at the start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>page {0} of {1}: {2}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6477,6 +6637,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>upright</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>value</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6694,7 +6858,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0}  ·  1 page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0}  ·  within the limit of {1} cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}  ·  {1} pages</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -23,9 +23,6 @@ from chartmaker.app.words import tr
 if TYPE_CHECKING:
     from collections.abc import Mapping
 
-PAPER_WORDS = {"a4": "A4", "letter": "Letter", "a5": "A5"}
-"""Names of papers, the same in every language."""
-
 
 class SheetsSide(QWidget):
     """Shows the choices, and tells when one is another."""
@@ -95,7 +92,7 @@ class SheetsSide(QWidget):
             self.list.addItem(item)
         self.list.setMinimumHeight(self.list.sizeHintForRow(0) * len(SHEETS) + 8)
         for name in PAPERS:
-            self.paper.addItem(PAPER_WORDS[name], name)
+            self.paper.addItem({"a4": tr("A4"), "letter": tr("Letter"), "a5": tr("A5")}[name], name)
         for text in (tr("upright"), tr("on its side")):
             self.lie.addItem(text)
         for text in (tr("every 5 and 10"), tr("every 10"), tr("none")):

@@ -49,7 +49,7 @@ def test_a_lost_pair_becomes_clear_by_changing_one_lot_and_is_saved_reopened_and
     assert [pair.grade for pair in again.document.appraisal.pairs] == ["clear"]
     answers.path = tmp_path / "towpath"
     with qtbot.waitSignal(again.background.ended, timeout=20_000):
-        QTest.keyClick(again, Qt.Key.Key_P, Qt.KeyboardModifier.ControlModifier)
+        QTest.keyClick(again, Qt.Key.Key_D, Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.AltModifier)
     assert (tmp_path / "towpath.pdf").read_bytes().startswith(b"%PDF-")
     assert answers.told == []
 
