@@ -125,7 +125,7 @@ def parts_of(design: Design) -> Parts:
     worn = min(fold.rounds, rounds) if fold else 0
     under_fold = worn * 2 if fold and fold.way != "roll" else worn
     crown = max(_crown_round(design), worn)
-    body = min(max(_brim_rounds(design.bands), under_fold), crown)
+    body = min(max(_brim_rounds(design.bands, worn), under_fold), crown)
     return Parts(worn=worn, body=body, crown=crown, rounds=rounds)
 
 
@@ -149,13 +149,13 @@ def _crown_round(design: Design) -> int:
     return below + (plain if not index or plain > PLAIN_SHARE * len(bands[index].rounds) else 0)
 
 
-def _brim_rounds(bands: Sequence[Band]) -> int:
-    """Give the rounds below the first band that is all knit after textured ones; 0 without any at the edge."""
+def _brim_rounds(bands: Sequence[Band], folded: int) -> int:
+    """Give the rounds below the first band that is all knit after textured ones; 0 without any at the worn edge."""
     edge = brim = 0
     for band in bands:
         if band.texture and set(band.texture) != {"k"}:
             edge = brim = edge + len(band.rounds)
-        elif brim or edge + len(band.rounds) > EDGE_ROUNDS:
+        elif brim or edge + len(band.rounds) > EDGE_ROUNDS + folded:
             break
         else:
             edge += len(band.rounds)

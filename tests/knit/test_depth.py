@@ -155,6 +155,12 @@ def test_a_rolled_edge_has_no_brim_above_it() -> None:
     assert told(depth_of(design)) == {"body": 44, "crown": 28}
 
 
+def test_a_rib_above_a_rolled_edge_is_brim() -> None:
+    bands = (plain("roll", 9), plain("rib", 8, texture="kp"), plain("body", 40), crown(28))
+    design = Design(bands=bands, gauge=GAUGE, hat=Hat(fold=Fold("roll", 9)))
+    assert told(depth_of(design)) == {"brim": 8, "body": 40, "crown": 28}
+
+
 def test_a_ridge_in_the_middle_of_a_hat_is_no_brim() -> None:
     bands = (plain("body", 20), plain("ridge", 2, texture="p"), plain("body", 20), crown(28))
     assert told(depth_of(Design(bands=bands, gauge=GAUGE))) == {"body": 42, "crown": 28}
