@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from itertools import accumulate
 
 from chartmaker.knit.depth import depth_of
+from chartmaker.knit.easing import eased_steps
 from chartmaker.knit.layout import Fabric
 from chartmaker.knit.profile import Profile
 from chartmaker.model.design import Design
@@ -94,7 +95,7 @@ class Side:
 
 def side(design: Design, fabric: Fabric, profile: Profile) -> Side:
     """Work out the side of the hat as it is worn."""
-    points = _outline(fabric, profile)
+    points = _outline(fabric, profile, round_cm=design.gauge.round_height_cm)
     folded = min(design.hat.fold.rounds, fabric.rounds - 1) if design.hat.fold else 0
     base = points[folded][1]
     worn = tuple((radius, height - base) for radius, height in points[folded:])
@@ -104,7 +105,7 @@ def side(design: Design, fabric: Fabric, profile: Profile) -> Side:
         fold=_fold(points[: folded + 1], way) if folded else (),
         fold_way=way,
         strips=_strips(design, folded),
-        edges=_edges(design, worn, folded),
+        edges=_edges(design, profile, folded),
         parts=_parts(design, len(worn) - 1),
         puckered=tuple(
             at + 1 - folded
@@ -119,13 +120,18 @@ def around_cm(radius_cm: float) -> float:
     return 2 * math.pi * radius_cm
 
 
-def _outline(fabric: Fabric, profile: Profile) -> list[Place]:
-    """Give radius and height at the cast-on edge and at the top of each round; in steps where rounds do not meet."""
-    heights = accumulate(profile.rise_cm, initial=0.0)
+def _outline(fabric: Fabric, profile: Profile, *, round_cm: float) -> list[Place]:
+    """Give radius and height at the cast-on edge and at the top of each round, eased as the fabric eases itself.
+
+    Where rounds do not meet it goes in steps.
+    """
+    run, rise = profile.run_cm, profile.rise_cm
     if all(fabric.meets):
-        radii = tuple(accumulate(profile.run_cm, initial=profile.radius_cm[0]))
+        run, rise = (tuple(steps.tolist()) for steps in eased_steps(run, rise, round_cm=round_cm))
+        radii = tuple(accumulate(run, initial=profile.radius_cm[0]))
     else:
         radii = (profile.radius_cm[0], *profile.radius_cm)
+    heights = accumulate(rise, initial=0.0)
     return [(max(0.0, radius), height) for radius, height in zip(radii, heights, strict=True)]
 
 
@@ -156,9 +162,10 @@ def _strips(design: Design, folded: int) -> tuple[Strip, ...]:
     return tuple(strips)
 
 
-def _edges(design: Design, worn: tuple[Place, ...], folded: int) -> tuple[Edge, ...]:
+def _edges(design: Design, profile: Profile, folded: int) -> tuple[Edge, ...]:
+    """Give the edges of bands, each with the radius by the count of the round below it."""
     places = {0, *(strip.last for strip in _strips(design, folded))}
-    return tuple(Edge(place, worn[place][0]) for place in sorted(places))
+    return tuple(Edge(place, profile.radius_cm[max(0, place + folded - 1)]) for place in sorted(places))
 
 
 def _parts(design: Design, last: int) -> tuple[Part, ...]:

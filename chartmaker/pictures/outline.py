@@ -1,21 +1,17 @@
 """The worn hat as a surface of revolution: one line from the cast-on edge to the top, turned about its axis."""
 
-from collections.abc import Iterator
 from dataclasses import dataclass
-from itertools import pairwise
 
 import numpy as np
 from numpy.typing import NDArray
 
+from chartmaker.knit.easing import eased_steps
 from chartmaker.knit.profile import Profile
 
 CLOSED_CM = 2.5
 """A last round of no larger radius is drawn together and closes the top; a larger one is left open."""
 ROUNDING = 3
 """Rounds over which a bend of the outline is softened, as thick fabric softens it."""
-
-EASED_CM = 1.2
-"""How far to either side along the fabric a decrease draws it in, most at the decrease itself: by eye, no source."""
 
 Lengths = NDArray[np.float64]
 
@@ -68,30 +64,12 @@ def outline(profile: Profile) -> Outline:
 
 
 def eased(shape: Outline, *, round_cm: float) -> Outline:
-    """Let the fabric draw in over `EASED_CM` to either side of where it is decreased, as it does between the lines.
-
-    Decreases stand in lines, and the fabric draws in from one to the next along each of them, so that no ledge shows
-    where they are few. Height and radii as a whole stay; a rim is as wide as its counts say.
-    """
+    """Ease an outline between its decreases, as the fabric does; a closed top stays where it is."""
     run, rise = shape.run_cm, shape.rise_cm
     knitted = len(run) if shape.is_open else len(run) - 1
-    for stretch in _not_widening(run[:knitted]):
-        rounds = round(EASED_CM / round_cm)
-        run[stretch], rise[stretch] = _spread(run[stretch], rounds), _spread(rise[stretch], rounds)
+    run[:knitted], rise[:knitted] = eased_steps(run[:knitted], rise[:knitted], round_cm=round_cm)
     radius = shape.radius_cm[0] + np.concatenate([[0.0], np.cumsum(run)])
     return Outline(np.maximum(radius, 0.0), np.concatenate([[0.0], np.cumsum(rise)]))
-
-
-def _not_widening(run: Lengths) -> Iterator[slice]:
-    """Give the stretches of rounds that none widens."""
-    ends = [-1, *np.flatnonzero(run > 0).tolist(), len(run)]
-    yield from (slice(below + 1, above) for below, above in pairwise(ends) if above > below + 1)
-
-
-def _spread(values: Lengths, rounds: int) -> Lengths:
-    """Take a running mean over so many rounds to either side, those nearest most; what passes an end is laid back."""
-    weights = np.concatenate([np.arange(1, rounds + 1), np.arange(rounds + 1, 0, -1)]) / (rounds + 1) ** 2
-    return np.asarray(np.convolve(np.pad(values, rounds, mode="symmetric"), weights, mode="valid"), dtype=np.float64)
 
 
 def softened(values: Lengths) -> Lengths:

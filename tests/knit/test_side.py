@@ -55,11 +55,12 @@ def test_a_tube_is_as_wide_and_as_high_as_its_stitches():
 
 
 def test_the_outline_is_as_long_as_the_depth_along_the_fabric():
-    # Geometry: the length of the polyline is the sum of its rounds' heights, wherever the fabric lies smooth.
+    # Geometry: the length of the polyline is the sum of its rounds' heights, wherever the fabric lies smooth; where the
+    # outline is eased round a bend, it cuts the corner by a little.
     shape = side_of(cone())
     long = sum(math.dist(a, b) for a, b in zip(shape.outline, shape.outline[1:], strict=False))
     assert not shape.puckered
-    assert long == pytest.approx(shape.depth_cm)
+    assert long == pytest.approx(shape.depth_cm, rel=0.02)
     crown = next(part for part in shape.parts if part.name == "crown")
     assert crown.depth_cm == pytest.approx(27 / 3.2)
     assert (crown.first, crown.last) == (20, 47)
