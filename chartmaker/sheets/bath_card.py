@@ -21,7 +21,8 @@ where the finest letters that normal sight reads take five (Snellen)."""
 WIDE_SHARE, GUTTER_MM = 1.2, 9.0
 """Pages wider than this share of their height have two columns."""
 SCALES = (1.5, 1.4, 1.3, 1.2, 1.1, 1.0)
-MOST_NAME_LINES, MOST_DETAIL_LINES, MOST_NOTE_LINES = 2, 3, 6
+MOST_NAME_LINES, MOST_DETAIL_LINES, MOST_NOTE_LINES, MOST_CAUTION_LINES = 2, 6, 6, 20
+"""Cautions are never cut."""
 TICK_EM = 0.62
 """Side of the box to tick, in sizes of the figures."""
 ROW_GAP_EM = 0.28
@@ -203,7 +204,9 @@ def block_moved(block: Block, dx: float) -> Block:
 def _warned(words: str, x: float, width: float, style: Style) -> list[Block]:
     """Give a caution at the very line that it belongs to, with its sign."""
     em = style.size_pt * MM_PER_PT
-    blocks = [block_moved(block, x + 1.5 * em) for block in _words(words, width - x - 1.5 * em, style, 2)]
+    blocks = [
+        block_moved(block, x + 1.5 * em) for block in _words(words, width - x - 1.5 * em, style, MOST_CAUTION_LINES)
+    ]
     sign = Marks(WARNING, ((x + 0.5 * em, 0.62 * em),), 1.1 * em, BLACK)
     return [Block(blocks[0].height, (sign, *blocks[0].boxes)), *blocks[1:]]
 

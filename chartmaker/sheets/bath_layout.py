@@ -9,7 +9,7 @@ from chartmaker.dye.spoons import WEIGH_INSTEAD
 from chartmaker.dye.timetable import Step
 from chartmaker.planning import plan_for
 from chartmaker.sheets.bath_card import card_pages, dyestuff_name
-from chartmaker.sheets.boxes import Body, Bookmark, Box, Lines, Marks, Style, text_at
+from chartmaker.sheets.boxes import Body, Bookmark, Box, Lines, Marks, Segment, Style, text_at
 from chartmaker.sheets.cautions import DEFERS, cautions_for
 from chartmaker.sheets.flow import BODY, SMALL, Block, bulleted, flowed, heading, kept, line_height, paragraph, space
 from chartmaker.sheets.ink import ACCENT, BLACK
@@ -19,6 +19,9 @@ from chartmaker.sheets.paper import Frame
 from chartmaker.sheets.tables import CLOSE_PAD_MM, Cell, Column, Drawn, scaled, table
 
 PLAIN = Style(11.0)
+NARROW_MM = 150.0
+FILL_IN_MM = 12.0
+"""From row to row of what is filled in by hand."""
 
 
 def bath_pages(appraisal: Appraisal, *, frame: Frame) -> list[Body]:
@@ -90,13 +93,19 @@ def _good_to_know(card: BathCard) -> Iterator[str]:
 
 
 def _to_fill_in(load: Load, width: float) -> Block:
-    """Give room for what the pot really did with one load."""
+    """Give room for what the pot really did with one load, in one row or on narrow pages in two."""
     names = (f"load {load.load}: date", "hottest, °C", "minutes", "pH", "dry weight after, g")
-    cell = width / len(names)
-    y = 9.0
-    boxes = [text_at(place * cell, y + 3.4, name, SMALL, most=cell - 3) for place, name in enumerate(names)]
-    lines = Lines(tuple((place * cell, y, (place + 1) * cell - 4, y) for place in range(len(names))), 0.2, BLACK)
-    return Block(y + 5.0, (*boxes, lines))
+    in_row = len(names) if width >= NARROW_MM else 3
+    cell = width / in_row
+    boxes: list[Box] = []
+    lines: list[Segment] = []
+    y = 0.0
+    for place, name in enumerate(names):
+        x = place % in_row * cell
+        y = 9.0 + place // in_row * FILL_IN_MM
+        boxes.append(text_at(x, y + 3.4, name, SMALL, most=cell - 3))
+        lines.append((x, y, x + cell - 4, y))
+    return Block(y + 5.0, (*boxes, Lines(tuple(lines), 0.2, BLACK)))
 
 
 def _without_recipe(appraisal: Appraisal, plan: DyePlan, width: float) -> Iterator[Block]:

@@ -16,9 +16,9 @@ from chartmaker.sheets.lines import MM_PER_PT
 from chartmaker.sheets.paper import Frame
 
 TITLE = Style(12.5, bold=True)
-NOTE = Style(8.0, ink=QUIET)
-LABEL = Style(8.0)
-LABELS_MM, NARROW_LABELS_MM = 46.0, 34.0
+NOTE = Style(7.5, ink=QUIET)
+LABEL = Style(7.5)
+LABELS_MM, NARROW_LABELS_MM = 48.0, 42.0
 """Room at the right for the bands' names, on wide and on narrow pages."""
 MOST_LABELS_MM = 90.0
 NARROW_MM = 140.0
@@ -158,6 +158,6 @@ class _Small:
         x, end = scale.right + LEADER_MM, scale.right + scale.labels
         baseline = y + 0.35 * LABEL.size_pt * MM_PER_PT
         yield Lines(((scale.right + 0.8, wanted, x - 0.8, y),), 0.15, QUIET)
-        page = text_at(end, baseline, f"page {self.page_of[number]}", NOTE, align="right")
+        page = text_at(end, baseline, f"p {self.page_of[number]}", NOTE, align="right")
         yield text_at(x, baseline, band_title(self.appraisal, number), LABEL, most=page.x - x - 2)
         yield page
