@@ -8,7 +8,7 @@ q of the one before (`ladder`: fitted to the lots measured, or assumed).
 
 import math
 from collections import defaultdict
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 from chartmaker.dye.ladder import ASSUMED_SHARE, ladder_of
@@ -81,13 +81,13 @@ def share_of(palette: Palette, bath: Bath) -> float:
     return ladder.share if ladder else ASSUMED_SHARE
 
 
-def strengths(palette: Palette, bath: Bath, loads: int) -> tuple[LoadStrength, ...]:
-    """Give the strength of the first so many loads of a bath, measured or assumed."""
+def strengths(palette: Palette, bath: Bath, loads: Iterable[int]) -> tuple[LoadStrength, ...]:
+    """Give the strength of these loads of a bath, measured or assumed."""
     ladder = ladder_of(palette, bath)
     if ladder is None:
-        shares = [ASSUMED_SHARE**step for step in range(loads)]
-        return tuple(LoadStrength(step + 1, one, one, one, True) for step, one in enumerate(shares))
-    found = ((load, *ladder.strength(load)) for load in range(1, loads + 1))
+        shares = ((load, ASSUMED_SHARE ** (load - 1)) for load in loads)
+        return tuple(LoadStrength(load, share, share, share, True) for load, share in shares)
+    found = ((load, *ladder.strength(load)) for load in loads)
     return tuple(LoadStrength(load, low, likely, high, ladder.is_assumed) for load, low, likely, high in found)
 
 

@@ -118,7 +118,7 @@ def _card(palette: Palette, plan: BathPlan, shared: Sequence[Mordanting], supply
     portions = (*plan.mordants, *plan.assists)
     return BathCard(
         plan=plan,
-        strengths=strengths(palette, plan.bath, len(plan.loads)),
+        strengths=strengths(palette, plan.bath, [load.load for load in plan.loads]),
         supply=supply,
         pot=pot_for(palette.pots, plan.water_l, metal=metal),
         mordantings=mine,

@@ -24,6 +24,8 @@ class Load:
     """By which the fibre was worked out."""
     lots: tuple[tuple[str, float], ...] = ()
     """All lots that are short and come from this load, each with its grams."""
+    yarn: str = ""
+    """Id of the base that is dyed; empty where no lot of the bath names one."""
 
     @property
     def skeins(self) -> int:
@@ -64,6 +66,11 @@ class BathPlan:
     """Lots of other baths of the same dyeing that come from these loads too."""
 
     @property
+    def is_going_on(self) -> bool:
+        """Whether loads before these were recorded, so that the liquor is there already."""
+        return self.loads[0].load > 1
+
+    @property
     def fibre_g(self) -> float:
         """All fibre of all loads; they share one mordanting."""
         return sum(load.fibre_g for load in self.loads)
@@ -76,7 +83,7 @@ class BathPlan:
     @property
     def dyestuff_g(self) -> float:
         """Dyestuff, once for all loads: the recipe's ratio to the first load; exhausts use what that leaves."""
-        return self.bath.ratio * self.loads[0].fibre_g
+        return 0.0 if self.is_going_on else self.bath.ratio * self.loads[0].fibre_g
 
     @property
     def mordants(self) -> tuple[Portion, ...]:
@@ -86,6 +93,8 @@ class BathPlan:
     @property
     def assists(self) -> tuple[Portion, ...]:
         """What else goes into the liquor, by grams to 100 g of the first load."""
+        if self.is_going_on:
+            return ()
         return tuple(Portion(item.name, item.grams / 100 * self.loads[0].fibre_g) for item in self.bath.assists)
 
     @property
@@ -104,7 +113,8 @@ def plan_baths(palette: Palette, short_g: dict[str, float], habits: DyeingHabits
 
     Loads of one bath go together, from the first to the last that is needed, all of the weight of the heaviest: an
     exhaust comes out as it did only where the loads before it took as much, so a load that nothing is short of is
-    dyed too and goes to stock.
+    dyed too and goes to stock. Where loads of the bath are on record and only later ones are wanted, planned from that
+    very liquor, it goes on with those.
 
     Args:
         palette: where the lots' baths are found.
@@ -120,17 +130,37 @@ def plan_baths(palette: Palette, short_g: dict[str, float], habits: DyeingHabits
 def _loads(palette: Palette, chain: Chain, habits: DyeingHabits) -> tuple[Load, ...]:
     heaviest = max(sum(grams for _, grams in short) for short in chain.wanted.values())
     fibre = fibre_for(heaviest, habits)
-    return tuple(
-        Load(
-            load=number,
-            lot=chain.wanted[number][0][0] if number in chain.wanted else _lot_of(palette, chain.bath.id, number),
-            short_g=sum(grams for _, grams in chain.wanted.get(number, ())),
-            fibre_g=fibre,
-            habits=habits,
-            lots=chain.wanted.get(number, ()),
+    bases = [lot.yarn for lot_id in _named(chain) if (lot := palette.lot(lot_id)) and lot.yarn]
+    found = []
+    for number in range(_first(palette, chain), max(chain.wanted) + 1):
+        short = chain.wanted.get(number, ())
+        lot_id = short[0][0] if short else _lot_of(palette, chain.bath.id, number)
+        lot = palette.lot(lot_id)
+        found.append(
+            Load(
+                load=number,
+                lot=lot_id,
+                short_g=sum(grams for _, grams in short),
+                fibre_g=fibre,
+                habits=habits,
+                lots=short,
+                yarn=(lot.yarn if lot else None) or next(iter(bases), ""),
+            )
         )
-        for number in range(1, max(chain.wanted) + 1)
-    )
+    return tuple(found)
+
+
+def _first(palette: Palette, chain: Chain) -> int:
+    """Give the load to begin with: the one after the last on record, if all that is wanted is planned after it."""
+    record = chain.bath.record
+    last = max((load.load for load in record.loads), default=0) if record else 0
+    wanted = [palette.lot(lot_id) for lot_id in _named(chain)]
+    is_planned = all(lot is not None and lot.planned is not None for lot in wanted)
+    return last + 1 if is_planned and min(chain.wanted) > last else 1
+
+
+def _named(chain: Chain) -> list[str]:
+    return [lot_id for short in chain.wanted.values() for lot_id, _ in short]
 
 
 def _lot_of(palette: Palette, bath_id: str, load: int) -> str:

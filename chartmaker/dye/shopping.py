@@ -49,7 +49,7 @@ def _yarns(palette: Palette, plans: Sequence[BathPlan]) -> Iterator[ShoppingItem
     grams: dict[str, float] = {}
     for plan in plans:
         for load in plan.loads:
-            for base, share in _bases(palette, load, plan):
+            for base, share in _bases(palette, load):
                 grams[base] = grams.get(base, 0.0) + share
     for yarn_id, fibre in grams.items():
         yarn = palette.yarn(yarn_id)
@@ -63,15 +63,13 @@ def _yarns(palette: Palette, plans: Sequence[BathPlan]) -> Iterator[ShoppingItem
         )
 
 
-def _bases(palette: Palette, load: Load, plan: BathPlan) -> Iterator[tuple[str, float]]:
-    """Share a load among the bases of its lots, by what each is short; one that leads on is of the next one's base."""
-    lots = (
-        load.lots or ((load.lot, 1.0),) if load.lots or load.lot else next(one.lots for one in plan.loads if one.lots)
-    )
-    whole = sum(grams for _, grams in lots)
-    for lot_id, grams in lots:
+def _bases(palette: Palette, load: Load) -> Iterator[tuple[str, float]]:
+    """Share a load among the bases of its lots, by what each is short."""
+    for lot_id, grams in load.lots:
         lot = palette.lot(lot_id)
-        yield (lot.yarn if lot and lot.yarn else ""), load.fibre_g * grams / whole
+        yield (lot.yarn if lot and lot.yarn else load.yarn), load.fibre_g * grams / load.short_g
+    if not load.lots:
+        yield load.yarn, load.fibre_g
 
 
 def _dyestuffs(supplies: Sequence[Supply]) -> Iterator[ShoppingItem]:

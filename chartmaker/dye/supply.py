@@ -37,7 +37,11 @@ class Supply:
     @property
     def serves_g(self) -> float:
         """The fibre of a first load that what is at hand dyes by this recipe."""
-        return self.first_load_g if not self.ratio else min(self.first_load_g, self.at_hand_g / self.ratio)
+        return (
+            self.first_load_g
+            if not self.ratio or not self.needed_g
+            else min(self.first_load_g, self.at_hand_g / self.ratio)
+        )
 
     @property
     def is_enough(self) -> bool:
@@ -48,6 +52,8 @@ class Supply:
     def text(self) -> str:
         """Tell it in a sentence, without the full stop."""
         name = " ".join(filter(None, (self.dyestuff, self.part)))
+        if not self.needed_g:
+            return f"no {name} is weighed in: the liquor has what these loads take"
         if not self.is_listed:
             return f"{self.needed_g:.0f} g of {self.state} {name} are needed; the shelf lists none"
         if self.is_enough:

@@ -58,8 +58,8 @@ def timetable(plan: BathPlan, mordantings: Sequence[Mordanting]) -> tuple[Step, 
     for each in before:
         for number, turn in enumerate(each.turns, start=1):
             steps.append(_mordant(each, number, turn.fibre_g, steps[-1].ends_h))
-    extract = _extract(plan, wet_h)
-    steps.append(extract)
+    if not plan.is_going_on:
+        steps.append(_extract(plan, wet_h))
     at = max(step.ends_h for step in steps)
     for load in plan.loads:
         for step in _through(plan, load.load, after, at):

@@ -61,5 +61,5 @@ def test_a_planned_lot_joins_the_lots_that_are_dyed():
 
 
 def test_strengths_fall_by_half_where_nothing_is_measured_and_say_so():
-    found = strengths(Palette(), weld("w", 1.0), 3)
+    found = strengths(Palette(), weld("w", 1.0), [1, 2, 3])
     assert [(each.likely, each.is_assumed) for each in found] == [(1.0, True), (0.5, True), (0.25, True)]

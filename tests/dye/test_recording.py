@@ -1,0 +1,134 @@
+"""A bath is written down as it was run, and the lots that came out of it stand in the palette."""
+
+import datetime as dt
+from dataclasses import replace
+
+import pytest
+
+from chartmaker.dye.plan import plan_baths
+from chartmaker.dye.recording import complete_record, record_plan, taken_off
+from chartmaker.model.bath_record import BathRecord, LoadRecord
+from chartmaker.model.dyeing import DyeingHabits, Dyestuff, Undyed
+from chartmaker.model.palette import Bath, Palette, Planned, Yarn
+from tests.builders import lot
+
+DAY = dt.date(2026, 11, 26)
+WOOL = Yarn(id="wool", name="wool")
+WELD = Bath(id="weld", dyestuff="weld", ratio=0.8, ph_start=7.4, notes="the recipe")
+FIRST = lot("first", planned=Planned("weld", 1), yarn="wool")
+SECOND = lot("second", planned=Planned("weld", 2), yarn="wool")
+PALETTE = Palette(
+    yarns=(WOOL,),
+    baths=(WELD,),
+    lots=(FIRST, SECOND),
+    dyeing=DyeingHabits(skein_g=50, sample_g=0, scouring_loss_percent=0, handling_loss_percent=0),
+)
+
+
+def plan_of(palette: Palette, **short_g: float):
+    (plan,) = plan_baths(palette, short_g)
+    return plan
+
+
+def record(*loads: tuple[int, float, float | None], **fields) -> BathRecord:
+    made = tuple(LoadRecord(load=load, fibre_g=fibre, dry_g=dry) for load, fibre, dry in loads)
+    return BathRecord(**{"dyed_on": DAY, "loads": made} | fields)
+
+
+def test_planned_lots_become_real_under_their_own_ids():
+    plan = plan_of(PALETTE, first=30, second=20)
+    done = record_plan(PALETTE, PALETTE, plan, record((1, 50, 47.5), (2, 50, 48.0), ph_start=7.1))
+    after = done.edit.applied_to(PALETTE)
+    assert done.lots == ("first", "second")
+    first, second = after.lots
+    assert (first.planned, first.bath, first.load, first.dyed_on, first.on_hand_g) == (None, "weld", 1, DAY, 47.5)
+    assert (second.bath, second.load, second.on_hand_g, second.yarn) == ("weld", 2, 48.0, "wool")
+    (bath,) = after.baths
+    assert (bath.id, bath.ph_start, bath.as_run.ph_start) == ("weld", 7.4, 7.1)  # what was planned stays beside it
+    assert [load.lot for load in bath.record.loads] == ["first", "second"]
+    assert done.edit.inverse().applied_to(after) == PALETTE
+
+
+def test_a_recipe_that_was_run_before_stays_and_the_new_run_is_a_bath_of_its_own():
+    palette = replace(PALETTE, lots=(lot("old", bath="weld", yarn="wool", on_hand_g=3.0),))
+    done = record_plan(palette, palette, plan_of(palette, old=30), record((1, 50, 46.0)))
+    after = done.edit.after
+    assert after.bath("weld") == WELD
+    assert done.bath == "weld-2026-11-26"
+    assert after.lot("old").on_hand_g == 3.0  # another dye lot, which is never quite the same
+    new = after.lot(done.lots[0])
+    assert (new.bath, new.load, new.on_hand_g, new.yarn) == (done.bath, 1, 46.0, "wool")
+    assert new.name == "Weld, first bath, 2026-11-26"
+
+
+def test_a_load_that_is_not_dry_yet_makes_its_lot_when_it_was_weighed():
+    plan = plan_of(PALETTE, first=30, second=20)
+    wet = record_plan(PALETTE, PALETTE, plan, record((1, 50, 47.0), (2, 50, None))).edit.after
+    assert wet.lot("second").planned == Planned("weld", 2)
+    noted = wet.baths[0].record
+    loads = tuple(replace(load, dry_g=48.5) if load.load == 2 else load for load in noted.loads)
+    done = complete_record(wet, "weld", replace(noted, loads=loads))
+    assert done.lots == ("second",)
+    assert (done.edit.after.lot("second").on_hand_g, done.edit.after.lot("first").on_hand_g) == (48.5, 47.0)
+
+
+def test_a_weight_that_is_put_right_changes_what_is_on_hand_by_as_much():
+    after = record_plan(PALETTE, PALETTE, plan_of(PALETTE, first=30), record((1, 50, 47.0))).edit.after
+    used = replace(after, lots=tuple(replace(one, on_hand_g=one.on_hand_g / 2) for one in after.lots))
+    noted = used.baths[0].record
+    right = replace(noted, loads=(replace(noted.loads[0], dry_g=45.0),))
+    assert complete_record(used, "weld", right).edit.after.lot("first").on_hand_g == 47.0 / 2 - 2.0
+    with pytest.raises(ValueError, match="there is no bath 'absent'"):
+        complete_record(used, "absent", right)
+
+
+def test_the_next_load_goes_on_in_the_liquor_that_is_there():
+    after = record_plan(PALETTE, PALETTE, plan_of(PALETTE, first=30, second=20), record((1, 50, 47.0))).edit.after
+    plan = plan_of(after, second=20)
+    assert [load.load for load in plan.loads] == [2]
+    assert plan.is_going_on
+    assert (plan.dyestuff_g, plan.assists, plan.fibre_g) == (0.0, (), 50)
+    done = record_plan(after, after, plan, record((2, 50, 48.0), ph_end=6.9, notes="next day"))
+    (bath,) = done.edit.after.baths
+    assert [(load.load, load.lot) for load in bath.record.loads] == [(1, "first"), (2, "second")]
+    assert bath.record.ph_end == 6.9
+    assert done.edit.after.lot("second").on_hand_g == 48.0
+
+
+def test_a_planned_lot_of_a_bath_that_was_run_is_moved_to_the_new_run():
+    palette = replace(
+        PALETTE, lots=(lot("old", bath="weld", yarn="wool"), SECOND, lot("third", planned=Planned("weld", 3)))
+    )
+    plan = plan_of(palette, second=20, third=10)
+    assert [load.load for load in plan.loads] == [1, 2, 3]
+    done = record_plan(palette, palette, plan, record((1, 50, 45.0), (2, 50, 46.0)))
+    after = done.edit.after
+    assert after.lot("second").bath == done.bath
+    assert after.lot("third").planned == Planned(done.bath, 3)
+    assert [load.load for load in plan_of(after, third=10).loads] == [3]
+
+
+def test_what_the_palette_lacks_is_brought_from_what_is_at_hand():
+    done = record_plan(Palette(), PALETTE, plan_of(PALETTE, first=30), record((1, 50, 47.0)))
+    after = done.edit.applied_to(Palette())
+    assert [each.id for each in after.baths] == ["weld"]
+    assert after.yarns == (WOOL,)
+    assert after.lot("first").on_hand_g == 47.0
+
+
+def test_lots_of_one_load_share_its_weight_by_what_is_short():
+    palette = replace(PALETTE, lots=(FIRST, lot("other", planned=Planned("weld", 1), yarn="wool")))
+    done = record_plan(palette, palette, plan_of(palette, first=30, other=10), record((1, 50, 44.0)))
+    assert [done.edit.after.lot(each).on_hand_g for each in ("first", "other")] == [33.0, 11.0]
+
+
+def test_fibre_and_dyestuff_are_taken_off_the_store_but_not_below_nothing():
+    palette = replace(
+        PALETTE,
+        undyed=(Undyed(yarn="wool", on_hand_g=80.0),),
+        dyestuffs=(Dyestuff(name="weld", on_hand_g=30.0), Dyestuff(name="weld", state="fresh", on_hand_g=90.0)),
+    )
+    plan = plan_of(palette, first=30, second=20)
+    after = taken_off(palette, plan, record((1, 50, 47.0), (2, 50, 47.0), dyestuff_g=40.0))
+    assert after.undyed_g("wool") == 0.0
+    assert [each.on_hand_g for each in after.dyestuffs] == [0.0, 90.0]
