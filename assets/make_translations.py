@@ -96,6 +96,8 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
     from chartmaker.app.motif_actions import ON_THE_SHELF
     from chartmaker.checks.finding import SEVERITIES
     from chartmaker.dye.cautions import DEFERS, GENERAL, PARTICULAR
+    from chartmaker.dye.spoons import WEIGH_INSTEAD
+    from chartmaker.dye.timetable import COMMON, MAIRET, RECIPE
     from chartmaker.knit.answers import sources_for
     from chartmaker.knit.brims import BRIM_KINDS
     from chartmaker.knit.depth import DEEP, FITS, SHORT
@@ -158,6 +160,12 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
         "BASIS_WORDS[rung.basis]": lambda: iter(lots_ladder.BASIS_WORDS.values()),
         "ORDER_WORDS[name]": lambda: iter(lots_lines.ORDER_WORDS.values()),
         "bath.state": lambda: iter(STATES),
+        "each.state": lambda: iter(STATES),
+        "plan.bath.state": lambda: iter(STATES),
+        "step.source": lambda: iter((COMMON, MAIRET, RECIPE)),
+        "WEIGH_INSTEAD": lambda: iter((WEIGH_INSTEAD,)),
+        "caution.short": lambda: (caution.short for caution in (*GENERAL, *PARTICULAR)),
+        "each.short": lambda: (caution.short for caution in (*GENERAL, *PARTICULAR)),
         "difference.what": lambda: iter((*FIELD_WORDS.values(), *BATH_WORDS.values(), *YARN_WORDS.values())),
         "shade.rests_on": lambda: iter(RESTS_ON),
         "rests_on(reading)": lambda: iter(RESTS_ON),

@@ -214,7 +214,7 @@ def bath_records() -> SearchStrategy[BathRecord]:
 def dyeing_habits() -> SearchStrategy[DyeingHabits]:
     return st.builds(
         DyeingHabits,
-        skein_g=numbers(0, 1000),
+        skein_g=st.one_of(st.just(0.0), numbers(1, 1000)),
         sample_g=numbers(0, 1000),
         scouring_loss_percent=numbers(0, 80),
         handling_loss_percent=numbers(0, 80),

@@ -1,4 +1,4 @@
-"""Which history undo and redo act on: the design's, or on the Lots page the palette's."""
+"""Which history undo and redo act on: the design's, or where the palette is worked on, the palette's."""
 
 from __future__ import annotations
 
@@ -15,17 +15,21 @@ if TYPE_CHECKING:
     from chartmaker.app.open_palette import OpenPalette
 
 
+PALETTE_PAGES = ("lots", "baths")
+"""Where undo acts on the palette."""
+
+
 class History(QObject):
     """Two histories, of which the page at hand decides.
 
-    On the Lots page a step of the design can be taken back too, if it was the last thing done there: copies refreshed,
-    say. Steps of the design from other pages, which are not in sight then, are left alone.
+    On the Lots and Baths pages a step of the design can be taken back too, if it was the last thing done there: copies
+    refreshed, say. Steps of the design from other pages, which are not in sight then, are left alone.
     """
 
     def __init__(self, document: OpenDesign, palette: OpenPalette) -> None:
         super().__init__(document)
         self._design, self._palette = document.stack, palette.stack
-        self._is_on_lots = False
+        self._is_on_palette = False
         self._last = self._palette
         self._floor = 0
         self._design.indexChanged.connect(self._note_design)
@@ -33,35 +37,35 @@ class History(QObject):
 
     def turn_to(self, page: str) -> None:
         """Follow the window to a page."""
-        is_on_lots = page == "lots"
-        if is_on_lots and not self._is_on_lots:
+        is_on_palette = page in PALETTE_PAGES
+        if is_on_palette and not self._is_on_palette:
             self._last, self._floor = self._palette, self._design.index()
-        self._is_on_lots = is_on_lots
+        self._is_on_palette = is_on_palette
 
     @property
     def undoing(self) -> QUndoStack:
         """The history that undo acts on now."""
-        if not self._is_on_lots or (self._last is self._design and self._design.index() > self._floor):
+        if not self._is_on_palette or (self._last is self._design and self._design.index() > self._floor):
             return self._design
         return self._palette
 
     @property
     def redoing(self) -> QUndoStack:
         """The history that redo acts on now."""
-        if not self._is_on_lots or (self._last is self._design and self._design.canRedo()):
+        if not self._is_on_palette or (self._last is self._design and self._design.canRedo()):
             return self._design
         return self._palette
 
     def undo_words(self) -> str:
-        """Give what would be taken back, and on the Lots page of what it is a step."""
+        """Give what would be taken back, and on those pages of what it is a step."""
         return self._words(self.undoing.undoText(), self.undoing)
 
     def redo_words(self) -> str:
-        """Give what would be done again, and on the Lots page of what it is a step."""
+        """Give what would be done again, and on those pages of what it is a step."""
         return self._words(self.redoing.redoText(), self.redoing)
 
     def _words(self, text: str, stack: QUndoStack) -> str:
-        if not text or not self._is_on_lots:
+        if not text or not self._is_on_palette:
             return text
         return (tr("{0} (palette)") if stack is self._palette else tr("{0} (design)")).format(text)
 
@@ -72,5 +76,5 @@ class History(QObject):
         self._note(self._palette)
 
     def _note(self, stack: QUndoStack) -> None:
-        if self._is_on_lots:
+        if self._is_on_palette:
             self._last = stack

@@ -39,6 +39,11 @@ class LotsDesk(QObject):
         filing.palettes.open_palette.changed.connect(self.chosen_changed)
 
     @property
+    def filing(self) -> Filing:
+        """Where designs and palettes are opened and kept."""
+        return self._filing
+
+    @property
     def open_palette(self) -> OpenPalette:
         """The palette, with the one door for changes to it."""
         return self._filing.palettes.open_palette

@@ -119,7 +119,13 @@ class Pages(QWidget):
                 signal.connect(self._actions()[action].trigger)
             sheets.failed.connect(self.failed)
             return sheets
-        return baths_page.BathsPage(self._document)
+        from chartmaker.app.baths_desk import BathsDesk
+
+        desk = BathsDesk(self._lots.filing, self)
+        desk.refused.connect(self.refused)
+        baths = baths_page.BathsPage(desk)
+        baths.told.connect(self.refused)
+        return baths
 
     def _top(self) -> QHBoxLayout:
         top = QHBoxLayout()

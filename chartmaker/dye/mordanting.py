@@ -13,6 +13,9 @@ from chartmaker.model.palette import Mordant
 MORDANT_L_PER_100G = 4.0
 """Litres of mordant liquor to 100 g of fibre: the middle of the trade's 3 to 5 (trade pages)."""
 
+MOST_TURNS = 12
+"""Beyond so many turns nobody mordants on: a larger pot is wanted, and the whole is told in one."""
+
 
 @dataclass(frozen=True, slots=True)
 class Turn:
@@ -88,7 +91,7 @@ def _mordanting(
         mordants=mordants,
         baths=tuple(baths.items()),
         metal=metal,
-        pot=PotUse(pot.litres, pot.pot, len(weights), metal),
+        pot=pot if pot.turns > MOST_TURNS else PotUse(pot.litres, pot.pot, len(weights), metal),
         turns=tuple(Turn(one, one / 100 * MORDANT_L_PER_100G, _portions(mordants, one)) for one in weights),
     )
 
@@ -98,10 +101,12 @@ def _split(fibre_g: float, pot: PotUse, skein_g: float) -> list[float]:
     if pot.pot is None or pot.turns == 1:
         return [fibre_g]
     if not skein_g:
-        return [fibre_g / pot.turns] * pot.turns
+        return [fibre_g / pot.turns] * pot.turns if pot.turns <= MOST_TURNS else [fibre_g]
     skeins = round(fibre_g / skein_g)
     at_once = max(1, math.floor(pot.pot.litres / MORDANT_L_PER_100G * 100 / skein_g + 1e-9))
     turns = math.ceil(skeins / at_once)
+    if turns > MOST_TURNS:
+        return [fibre_g]
     return [(skeins // turns + (place < skeins % turns)) * skein_g for place in range(turns)]
 
 

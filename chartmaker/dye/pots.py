@@ -23,14 +23,14 @@ class PotUse:
     @property
     def text(self) -> str:
         """Tell it in a sentence, without the full stop."""
-        needed = f"{self.litres:.1f} l"
+        needed = f"{self.litres:.1f} L"
         if self.pot is None and self.metal:
             return f"no pot is kept for {self.metal}: {needed} of liquor want one that is used for nothing else"
         if self.pot is None:
             return f"a dye pot that holds {needed} of liquor"
         if self.turns == 1:
-            return f"{self.pot.name}, which holds {self.pot.litres:.3g} l, takes the {needed}"
-        return f"no pot holds {needed}: split it into {self.turns} turns in {self.pot.name} ({self.pot.litres:.3g} l)"
+            return f"{self.pot.name}, which holds {self.pot.litres:.3g} L, takes the {needed}"
+        return f"no pot holds {needed}: split it into {self.turns} turns in {self.pot.name} ({self.pot.litres:.3g} L)"
 
 
 def pot_for(pots: Sequence[Pot], litres: float, *, metal: str = "") -> PotUse:

@@ -58,8 +58,8 @@ def _notes(bath: Bath) -> Iterator[str]:
     litres = _known(bath.dyestuff, (LITRES_MADDER,)) or LITRES
     if not litres.low <= bath.liquor_l_per_100g <= litres.high:
         yield (
-            f"{bath.liquor_l_per_100g:g} l of liquor to 100 g of fibre is outside the {litres.low:g} to "
-            f"{litres.high:g} l that are usual ({litres.source})"
+            f"{bath.liquor_l_per_100g:g} L of liquor to 100 g of fibre is outside the {litres.low:g} to "
+            f"{litres.high:g} L that are usual ({litres.source})"
         )
     if "madder" in bath.dyestuff.casefold() and (bath.hottest_c or 0) > MADDER_C:
         yield f"madder above about {MADDER_C:g} °C turns from red to brown (Mairet 1916; trade)"

@@ -73,19 +73,19 @@ def _bases(palette: Palette, load: Load) -> Iterator[tuple[str, float]]:
 
 
 def _dyestuffs(supplies: Sequence[Supply]) -> Iterator[ShoppingItem]:
-    """Add up what the baths need of each dyestuff; what they take of the shelf counts once, since they took turns."""
+    """Add up what the baths need of each dyestuff; the first finds all of it on the shelf."""
     found: dict[tuple[str, str, str], tuple[float, float]] = {}
     for each in supplies:
         key = each.dyestuff, each.part, each.state
-        needed, missing = found.get(key, (0.0, 0.0))
-        found[key] = needed + each.needed_g, missing + each.missing_g
+        needed, at_hand = found.get(key, (0.0, each.at_hand_g))
+        found[key] = needed + each.needed_g, at_hand
     gathering = tuple(each.short for each in cautions_at("gathering"))
-    for (name, part, state), (needed, missing) in found.items():
+    for (name, part, state), (needed, at_hand) in found.items():
         yield ShoppingItem(
             kind="dyestuff",
             name=f"{' '.join(filter(None, (name, part)))} ({state})",
             needed_g=needed,
-            at_hand_g=needed - missing,
+            at_hand_g=at_hand,
             cautions=gathering,
         )
 

@@ -51,8 +51,8 @@ def timetable(plan: BathPlan, mordantings: Sequence[Mordanting]) -> tuple[Step, 
     mine = [each for each in mordantings if plan.bath.id in dict(each.baths)]
     before, after = [each for each in mine if not each.metal], [each for each in mine if each.metal]
     steps = [
-        _plain("weigh", f"Wind, weigh {plan.fibre_g:.0f} g dry, label every skein", 0.0, WEIGH_H),
-        _plain("soak", "Wet out until no air is left in the fibre", WEIGH_H, SOAK_H),
+        _plain("weigh", 0.0, WEIGH_H, f"Wind, weigh {plan.fibre_g:.0f} g dry, label every skein"),
+        _plain("soak", WEIGH_H, SOAK_H, "Wet out until no air is left in the fibre"),
     ]
     wet_h = steps[-1].ends_h
     for each in before:
@@ -66,22 +66,26 @@ def timetable(plan: BathPlan, mordantings: Sequence[Mordanting]) -> tuple[Step, 
             steps.append(step)
             at = step.ends_h
     spent = tuple(each.short for each in cautions_at("spent liquor"))
-    rinse = _plain("rinse", "Rinse in water as warm as the fibre until it runs clear", at, RINSE_H)
-    dry = _plain("dry", "Dry in the shade; weigh what came out", rinse.ends_h, DRY_H)
+    rinse = _plain("rinse", at, RINSE_H, "Rinse in water as warm as the fibre until it runs clear")
+    dry = _plain("dry", rinse.ends_h, DRY_H, "Dry in the shade; weigh what came out")
     return (*steps, replace(rinse, cautions=spent), dry)
 
 
-def _plain(kind: str, text: str, starts_h: float, hours: float) -> Step:
+def _plain(kind: str, starts_h: float, hours: float, text: str) -> Step:
     return Step(kind=kind, text=text, starts_h=starts_h, hours=hours, source=COMMON)
 
 
 def _mordant(each: Mordanting, number: int, fibre_g: float, at: float) -> Step:
     names = " and ".join(mordant.name for mordant in each.mordants)
-    turn = f", turn {number} of {len(each.turns)}" if len(each.turns) > 1 else ""
+    text = (
+        f"Mordant {fibre_g:.0f} g with {names}: raise slowly, an hour below a boil, cool over night"
+        if len(each.turns) == 1
+        else f"Mordant {fibre_g:.0f} g with {names}, turn {number}: raise slowly, an hour below a boil, cool over night"
+    )
     known = (*cautions_at("powder"), *(one for mordant in each.mordants for one in cautions_of(mordant.name)))
     return Step(
         kind="mordant",
-        text=f"Mordant {fibre_g:.0f} g with {names}{turn}: raise slowly, an hour below a boil, cool over night",
+        text=text,
         starts_h=at,
         hours=HEAT_UP_H + MORDANT_H + COOL_H,
         source=MAIRET,

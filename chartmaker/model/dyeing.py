@@ -6,6 +6,7 @@ from chartmaker.model.bounds import require_one_of, require_short, require_text,
 
 STATES = ("dry", "fresh")
 """How a dyestuff was weighed."""
+LIGHTEST_SKEIN_G = 1.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -24,6 +25,10 @@ class DyeingHabits:
 
     def __post_init__(self) -> None:
         require_within("skein_g", self.skein_g, 0, 1000)
+        if 0 < self.skein_g < LIGHTEST_SKEIN_G:
+            raise ValueError(
+                f"skein_g is {self.skein_g:g}; a skein weighs at least {LIGHTEST_SKEIN_G:g} g, or 0 for any"
+            )
         require_within("sample_g", self.sample_g, 0, 1000)
         require_within("scouring_loss_percent", self.scouring_loss_percent, 0, 80)
         require_within("handling_loss_percent", self.handling_loss_percent, 0, 80)

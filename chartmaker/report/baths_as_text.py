@@ -56,7 +56,7 @@ def _card(card: BathCard, plan: DyePlan) -> Iterator[str]:
         strong = f"{each.times_as_strong:.2f} times its dye"
         yield f"  {each.lot}, of bath {each.bath}, comes from load {each.load}, {strong}"
     yield f"  {card.supply.text}"
-    yield f"  water {card.plan.water_l:.1f} l: {card.pot.text}"
+    yield f"  water {card.plan.water_l:.1f} L: {card.pot.text}"
     for one in card.weighed:
         helps = [each.text for each in (one.spoons, one.other) if each]
         yield "; ".join((f"  {one.name} {one.grams:.1f} g", *helps))
@@ -76,7 +76,7 @@ def _mordanting(each: Mordanting) -> Iterator[str]:
     if len(each.turns) > 1:
         for number, turn in enumerate(each.turns, start=1):
             told = ", ".join(f"{portion.name} {portion.grams:.1f} g" for portion in turn.mordants)
-            yield f"    turn {number}: {turn.fibre_g:.0f} g in {turn.water_l:.1f} l, {told}"
+            yield f"    turn {number}: {turn.fibre_g:.0f} g in {turn.water_l:.1f} L, {told}"
 
 
 def _item(item: ShoppingItem) -> str:

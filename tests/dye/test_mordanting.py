@@ -62,4 +62,4 @@ def test_the_smallest_pot_that_holds_the_liquor_is_taken():
     assert pot_for(pots, 4.0).pot.name == "middle"
     use = pot_for(pots, 20.0)
     assert (use.pot.name, use.turns) == ("big", 3)
-    assert pot_for([], 3.0).text == "a dye pot that holds 3.0 l of liquor"
+    assert pot_for([], 3.0).text == "a dye pot that holds 3.0 L of liquor"

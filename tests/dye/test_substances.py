@@ -105,7 +105,7 @@ def test_iron_and_copper_are_known_by_their_names():
         (Bath(id="b", dyestuff="madder", ratio=1.5, liquor_l_per_100g=8), ["150 %"]),
         (Bath(id="b", dyestuff="madder", ratio=0.5, liquor_l_per_100g=8, hottest_c=85), ["red to brown"]),
         (Bath(id="b", dyestuff="weld", ratio=0.8, mordants=(Mordant("alum", 40),)), ["alum at 40 %"]),
-        (Bath(id="b", dyestuff="weld", ratio=0.8, liquor_l_per_100g=8), ["8 l of liquor"]),
+        (Bath(id="b", dyestuff="weld", ratio=0.8, liquor_l_per_100g=8), ["8 L of liquor"]),
         # Mairet 1916: 100 oz wool with 8 alum, 2 tartar, 50 madder, and 1 lb with 4, 1 and 8 oz, lie within.
         (
             Bath(id="b", dyestuff="madder", ratio=0.5, mordants=(Mordant("alum", 8), Mordant("cream of tartar", 2))),

@@ -20,6 +20,7 @@ def test_losses_follow_one_another():
     ("fields", "sentence"),
     [
         ({"skein_g": -1}, "skein_g is -1, outside 0 to 1000"),
+        ({"skein_g": 0.5}, "a skein weighs at least 1 g, or 0 for any"),
         ({"scouring_loss_percent": 81}, "scouring_loss_percent is 81, outside 0 to 80"),
         ({"handling_loss_percent": float("nan")}, "handling_loss_percent must be a finite number, not nan"),
     ],
