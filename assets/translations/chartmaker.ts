@@ -84,6 +84,14 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>!  no pot holds it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>!  {0} g of dyestuff missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>! Clipped or in shadow, so left out: {0}.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -181,6 +189,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Change the record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Change…</source>
         <translation type="unfinished"></translation>
     </message>
@@ -258,6 +270,10 @@
     </message>
     <message>
         <source>&amp;File</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Fill in what happened…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -342,6 +358,10 @@
     </message>
     <message>
         <source>&amp;Later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Leave out</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -441,6 +461,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Record the bath</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Rectangle</source>
         <translation type="unfinished"></translation>
     </message>
@@ -529,6 +553,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Take fibre and dyestuff off what is at hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Take readings…</source>
         <translation type="unfinished"></translation>
     </message>
@@ -609,19 +637,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>, for {0} g short</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>, planned</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>, three strands at once</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>, to stock</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -662,6 +682,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>1 skein</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>1 stitch</source>
         <translation type="unfinished"></translation>
     </message>
@@ -683,6 +707,10 @@
     </message>
     <message>
         <source>10 sections</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>100 g dry to, g</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -834,7 +862,15 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>A pot that is kept for iron or copper serves nothing else.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A quarter of the girth straight, then as long as its taper takes: common practice, no source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A scale is better: a spoonful differs with the grain, the damp and the hand.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1010,6 +1046,14 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Assists</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>At {0}: {1}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1054,11 +1098,19 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Bath {0} is on record. In the palette now: {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bath {0} is on record; its lots come when they are weighed dry.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Baths</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Baths to run</source>
+        <source>Baths, what they share, and what is at hand</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1099,6 +1151,10 @@
     </message>
     <message>
         <source>Brim, underside and top of a plate as wide as the rim: geometry; at least a third of the girth: craft pages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Burns eyes and skin: into the water, never water onto it.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1254,6 +1310,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Change the record of bath {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Change title</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1293,6 +1353,10 @@
         <source>Chartmaker {0}
 
 From measured dye lots and a chart to a stranded hat that reads, fits and has yarn enough.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Children and pets away.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1653,6 +1717,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Dry in the shade; weigh what came out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Duplicate band</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1681,6 +1749,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Dyed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Dyeing changes it: measure the dyed yarn. Left empty, that of its yarn serves</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1690,6 +1762,18 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Dyestuff, {0} g of {1} {2}: {3}, unless the recipe says else</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dyestuffs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dyestuffs at hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dyestuffs, yarn, pots, habits</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1757,6 +1841,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Eye damage (H318): eye shield.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Eye to screen</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1770,6 +1858,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Fi&amp;ndings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fibre to weigh out, dry</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1873,6 +1965,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>For {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>From the cast-on edge; the worn edge is above them.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1910,6 +2006,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Give {0} to draw with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gloves, eye shield, dust mask.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1953,6 +2053,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Harmful if swallowed (H302), irritates (H315). Iron's own pot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Hat</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1981,11 +2085,11 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>How it was knitted</source>
+        <source>How fibre is weighed out</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>How it was run</source>
+        <source>How it was knitted</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2018,6 +2122,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>I&amp;nches, yards and ounces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In it: {0} % for scouring, {1} % for handling, and a sample of {2} g from each load.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2069,6 +2177,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Irritates eyes: acid into the water.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>It follows the head, and closes over it</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2098,6 +2210,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Its further loads cannot be foretold: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its lots</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2158,6 +2274,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Lay it in as a new &amp;band above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave out a design that is planned along</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2297,10 +2417,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Loads</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Loads of the bath</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2362,6 +2478,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Lots that the palette does not have</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mairet, Vegetable Dyes</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2438,6 +2558,22 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Mirror the shading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mordant {0} g with {1}, turn {2}: raise slowly, an hour below a boil, cool over night</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mordant {0} g with {1}: raise slowly, an hour below a boil, cool over night</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mordanting, all together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mordants</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2525,6 +2661,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Moving air, a lid, below a boil.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Na&amp;me the palette…</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2566,6 +2706,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Negative is smaller than the head, which a stranded hat needs to stay on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never a kitchen pot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never bleach, never ammonia.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2665,6 +2813,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Nobody is named who identified it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Not measured in other lights: only a spectrum tells what they will do.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2718,6 +2870,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Only motifs whose repeat divides the band's repeat, or its whole round, or any</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only what a qualified person identified, with leave, within the law.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2877,6 +3033,26 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Plan a&amp;nother design along…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan another design along</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planned, and what happened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pots, none of which goes back to the kitchen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Pots, spoons, scales and thermometers that dye never touch food again.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2961,6 +3137,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Record bath {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Refresh a copy</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3002,6 +3182,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Right button or Menu</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rinse in water as warm as the fibre until it runs clear</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3373,6 +3557,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Spent liquor as your local rules say; never into water.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Split band</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3585,6 +3773,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>The days: {0} from weighing to dry yarn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The design names the palette, which is opened with it from then on</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3650,6 +3842,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>The palette does not have these lots of the design.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The palette has no undyed yarn yet; the Lots page makes one.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3729,6 +3925,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>To be got</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To dye</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>To eyes that lack the cone for long waves, in part or in whole (Machado 2009)</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3742,6 +3946,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Toxic to water life (H410): none to a drain. Copper's own pot.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3809,6 +4017,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Undyed yarn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undyed yarn at hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Unless a lot's own yarn says otherwise.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3873,7 +4089,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Weigh each load dry before and after. A load that is still wet gets its lot when you weigh it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Weighed after the cast-on, if that is not counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wet out until no air is left in the fibre</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3905,6 +4129,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>What is chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What is darker than this value, L*, is figure</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3914,6 +4142,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>What is short, as baths to run.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What really happened</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3990,6 +4222,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Width of the frame, in pixels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wind, weigh {0} g dry, label every skein</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With care</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4333,6 +4573,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>after the dyeing, load by load</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>alike</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4409,11 +4657,23 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>at hand, g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>at least {0} wanted</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>at the left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at the pot</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4486,6 +4746,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>before November 2014</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>before the dyeing, all together</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4586,6 +4850,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>by lamplight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by the lots measured</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4697,6 +4965,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>common practice, no source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>contrast</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4722,6 +4994,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>data set {0} is left aside: it was measured under another condition than the first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day of load {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4757,7 +5033,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>dry after, g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>dry or fresh</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dry weight of load {0}, g</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4785,7 +5069,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>dyestuff weighed</source>
+        <source>dyestuff weighed, g</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4802,6 +5086,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>edge that rolls by itself, held by rib, 1 × 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>enough</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4822,6 +5110,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>far ahead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fibre in, g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fibre of load {0}, g</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4989,10 +5285,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>hottest</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>hottest, °C</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5010,6 +5302,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>id</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>identified by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>identified by {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5133,6 +5433,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>kept for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>keys</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5154,10 +5458,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>lab</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>leads on</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5249,6 +5549,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>liquor it may hold, L</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>liquor, l to 100 g</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5265,11 +5569,19 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>load {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>load {0} is recorded twice</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>load {0}, measured: value {1}, {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>load {0}, not weighed dry yet</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5302,6 +5614,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>lost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lost in handling, %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lost in scouring, %</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5374,6 +5694,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>mordant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mordanted together</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5497,6 +5821,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>no load has a weight: weigh at least one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no load of bath {0} has a spectrum yet</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5517,7 +5845,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>no pot holds {0}: split it into {1} turns in {2} ({3} l)</source>
+        <source>no pot holds {0}: split it into {1} turns in {2} ({3} L)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5549,6 +5877,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>no {0} is weighed in: the liquor has what these loads take</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>none</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5570,6 +5902,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not measured yet: readings are taken on the Lots page</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5601,6 +5937,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>notes of the dyeing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>notes on load {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>nothing</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5610,6 +5954,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>nothing closes the hat yet, so that no crown can be made anew</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing is short of it: it leads to the next, and goes to stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing planned</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5685,14 +6037,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>pH at end</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>pH at start</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>pH at the end</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5741,6 +6085,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>planned {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>planned,</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5766,6 +6114,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>pompom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pot</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5997,6 +6349,14 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>run alike: it comes from this pot, with {0} times its dye</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sample kept of each load, g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>save it as plain UTF-8</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6062,6 +6422,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>skein</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>skein_g is {0}; a skein weighs at least {1} g, or 0 for any</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6182,6 +6546,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>taken, g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>takes up {0} of the first load's dye, {1}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6309,6 +6677,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>the recipe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the recipe of bath {0} is missing</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6425,6 +6797,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>there is no bath {0} in the palette</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>there is no colour in it</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6446,6 +6822,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>third</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this design</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6509,15 +6889,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>time</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>title</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>to note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to stock</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6554,6 +6934,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>trade woman</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turn {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6713,6 +7097,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>water, L</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>wavelength, nm</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6721,11 +7109,19 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>weight of a skein, g (0: any)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>weight, g</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>were left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wet yet</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6773,6 +7169,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>with {0}; see Mordanting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>without a bath</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6798,6 +7198,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>work {0} in the place of {1}: the round becomes clear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write down how much liquor {0} may hold</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6882,6 +7286,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} (bath {1})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} (changed since)</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6899,6 +7307,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} ({1} when the hat has the keys)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} ({1})</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6982,6 +7394,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} deep along the fabric</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6998,7 +7414,19 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0} g fibre</source>
+        <source>{0} g in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} g lie there {1}; write down what 100 g dry to, and they count.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} g needed, {1} g at hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} g of fibre</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7014,7 +7442,27 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} g out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} g short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} g short; {1} g will be left over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} g to 1 g of fibre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} g were planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} h</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7086,6 +7534,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} is planned along already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} is shaped: lay it in as a band of its own</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7154,10 +7606,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0} min</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>{0} must be a finite number, not {1}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7167,6 +7615,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} new</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} of bath {1}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7235,6 +7687,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} should go, but only {1} plain ones between brim and crown can: take rounds out of a pattern by hand, or set the depth that is wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} skeins</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7338,10 +7794,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0} °C</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>{0} °C, {1} min</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7406,6 +7858,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0}, not as usual</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0}, plain</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7418,7 +7874,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0}, which holds {1} l, takes the {2}</source>
+        <source>{0}, which holds {1} L, takes the {2}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7446,11 +7902,23 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0}: {1} g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0}: {1} g planned, {2}: {3} g short</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0}: {1} g, {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0}: {1} is no weight in grams</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1} is not a number</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
