@@ -22,6 +22,7 @@ from chartmaker.model.settings import Viewing
 from chartmaker.new_command import add_new
 from chartmaker.report.as_json import lots_as_json, report_as_json
 from chartmaker.report.as_text import lots_as_text, report_as_text
+from chartmaker.report.yarn_as_csv import yarn_as_csv
 
 if TYPE_CHECKING:
     from chartmaker.pictures.picture import HatSight
@@ -61,18 +62,22 @@ def _parser() -> argparse.ArgumentParser:
 def _add_report(parser: argparse.ArgumentParser) -> None:
     """Tell whether the hat reads, fits and has yarn enough."""
     _add_design(parser)
-    parser.add_argument("--json", action="store_true", help="for scripts; the names are kept stable")
+    forms = parser.add_mutually_exclusive_group()
+    forms.add_argument("--json", action="store_true", help="for scripts; the names are kept stable")
+    forms.add_argument("--csv", action="store_true", help="only the yarn table, for spreadsheets")
     parser.set_defaults(run=_report)
 
 
 def _add_print(parser: argparse.ArgumentParser) -> None:
-    """Print cover, key, chart, written rounds, yarn sheet, contrast sheet and bath cards to a PDF."""
+    """Print cover, key, chart, written rounds, yarn and contrast sheets, bath cards and shopping list to a PDF."""
     _add_design(parser)
-    parser.add_argument("-o", "--output", type=Path, required=True, metavar="OUT.pdf")
+    kinds = "a PDF; ending in .svg or .png, pictures of the chart's pages (or those of --sheets), one file a page"
+    parser.add_argument("-o", "--output", type=Path, required=True, metavar="OUT.pdf", help=kinds)
+    parser.add_argument("--dpi", type=_dpi, default=200, metavar="N", help="pixels to the inch in .png; 200 by default")
     parser.add_argument("--paper", choices=PAPERS, default="a4")
     parser.add_argument("--landscape", action="store_true", help="turn the paper on its side")
     usual = "all but chart-bw and chart-large by default"
-    parser.add_argument("--sheets", type=_sheet_names, default=USUAL_SHEETS, help=f"of {','.join(SHEETS)}; {usual}")
+    parser.add_argument("--sheets", type=_sheet_names, help=f"of {','.join(SHEETS)}; {usual}")
     parser.add_argument("--units", choices=("metric", "imperial"), default="metric", help="of the cover's measures")
     parser.add_argument(
         "--lines", choices=HEAVY_LINES, default="5", help="heavier lines in the chart every 5 and 10, every 10, or none"
@@ -163,6 +168,12 @@ def _sheet_names(text: str) -> tuple[str, ...]:
     return names
 
 
+def _dpi(text: str) -> int:
+    if not text.isdecimal() or not 30 <= int(text[:9]) <= 1200:
+        raise argparse.ArgumentTypeError(f"{text!r} is no resolution from 30 to 1200 pixels to the inch")
+    return int(text)
+
+
 def _pixels(text: str) -> int:
     if not text.isdecimal() or not 16 <= int(text[:9]) <= 8000:
         raise argparse.ArgumentTypeError(f"{text!r} is no width from 16 to 8000 pixels")
@@ -191,7 +202,9 @@ def _share(text: str) -> float:
 
 def _report(chosen: argparse.Namespace) -> int:
     appraisal = _appraised(chosen)
-    if chosen.json:
+    if chosen.csv:
+        print(yarn_as_csv(appraisal), end="")
+    elif chosen.json:
         print(json.dumps(report_as_json(appraisal), ensure_ascii=False, indent=2, allow_nan=False))
     else:
         print(printable_lines(report_as_text(appraisal)))
@@ -202,19 +215,29 @@ def _print(chosen: argparse.Namespace) -> int:
     from chartmaker.knit.units import units_named
     from chartmaker.printing import cover_picture
     from chartmaker.sheets.job import PrintJob
+    from chartmaker.sheets.page_files import KINDS, page_files
     from chartmaker.sheets.print_sheets import print_sheets
 
     appraisal = _appraised(chosen)
+    output: Path = chosen.output
+    are_pictures = output.suffix.lower() in KINDS
+    sheets = chosen.sheets or (("chart",) if are_pictures else USUAL_SHEETS)
     job = PrintJob(
         paper=chosen.paper,
         is_landscape=chosen.landscape,
-        sheets=chosen.sheets,
+        sheets=sheets,
         heavy_lines=HEAVY_LINES[chosen.lines],
         printed_on=dt.datetime.now(tz=dt.UTC).astimezone().date(),
         units=units_named(chosen.units),
-        picture=cover_picture(appraisal) if "cover" in chosen.sheets else None,
+        picture=cover_picture(appraisal) if "cover" in sheets else None,
     )
-    write_safely(chosen.output, print_sheets(appraisal, job), keep_previous=False)
+    files = (
+        page_files(appraisal, job, output, dpi=chosen.dpi) if are_pictures else [(output, print_sheets(appraisal, job))]
+    )
+    for path, contents in files:
+        write_safely(path, contents, keep_previous=False)
+        if are_pictures:
+            print(printable_lines(str(path)))
     return DONE
 
 

@@ -1,5 +1,7 @@
 """The command line, run as its user runs it: what it prints, what it writes, and how it ends."""
 
+import csv
+import io
 import json
 import os
 import subprocess
@@ -155,6 +157,28 @@ def test_printing_gives_a_pdf_on_the_paper_asked_for(good: Path, tmp_path: Path)
             out = tmp_path / "out.pdf"
             assert main(["print", str(good), "-o", str(out), "--paper", name, *turn]) == 0
             assert float(PdfReader(out).pages[0].mediabox.width) == pytest.approx(width_pt, abs=0.1)
+
+
+def test_the_chart_is_printed_as_svg_and_png_by_the_ending(good: Path, tmp_path: Path, capsys) -> None:
+    for ending, start in (("svg", b"<svg"), ("png", b"\x89PNG")):
+        assert main(["print", str(good), "-o", str(tmp_path / f"chart.{ending}"), "--dpi", "60"]) == 0
+        files = sorted(tmp_path.glob(f"chart*.{ending}"))
+        assert [line.rsplit("/")[-1] for line in capsys.readouterr().out.splitlines()] == [path.name for path in files]
+        assert len(files) >= 2
+        assert all(path.read_bytes().startswith(start) for path in files)
+
+
+def test_the_yarn_table_as_csv_has_the_figures_of_the_report(good: Path, capsys) -> None:
+    main(["report", str(good), "--json"])
+    letters = json.loads(capsys.readouterr().out)["letters"]
+    assert main(["report", str(good), "--csv"]) in {0, 1}
+    rows = list(csv.DictReader(io.StringIO(capsys.readouterr().out)))
+    assert [row["letter"] for row in rows] == [entry["letter"] for entry in letters]
+    for row, entry in zip(rows, letters, strict=True):
+        assert int(row["stitches"]) == entry["stitches"]
+        assert float(row["grams_likely"]) == pytest.approx(entry["grams"]["likely"], abs=0.01)
+        assert float(row["metres_high"]) == pytest.approx(entry["metres"]["high"], abs=0.01)
+        assert float(row["short_g"]) == pytest.approx(entry["short_g"], abs=0.01)
 
 
 def test_fewer_sheets_are_fewer_pages(good: Path, tmp_path: Path) -> None:

@@ -17,6 +17,8 @@ from reportlab.pdfbase.ttfonts import TTFont
 HOUSE_PACKAGE = "fontpkg_atkinson_hyperlegible"
 HOUSE_FILES = {False: "files/AtkinsonHyperlegible-Regular.ttf", True: "files/AtkinsonHyperlegible-Bold.ttf"}
 """By whether it is bold."""
+HOUSE = -1
+"""Stands for the house face where further faces have their place in `FURTHER_FILES`."""
 
 NOTO, NOTO_CJK = "manimgx_fonts", "noto_cjk_sans_otc"
 """Packages that carry the Noto faces (SIL Open Font License 1.1)."""
@@ -115,6 +117,19 @@ def shaped(text: str, *, face: int, bold: bool, right_to_left: bool) -> Outline:
 
 
 @lru_cache(maxsize=4096)
+def house_outline(text: str, *, bold: bool) -> Outline:
+    """Give text in the house face as outlines, spaced as `house_advance_em` has it."""
+    font = _opened(HOUSE, bold=bold)
+    em, advance, glyphs = 1 / font.face.upem, 0.0, []
+    for character in text:
+        glyph = font.get_nominal_glyph(ord(character))
+        if glyph:
+            glyphs.append(Glyph(_outline(HOUSE, glyph, bold=bold), advance, 0.0))
+            advance += font.get_glyph_h_advance(glyph) * em
+    return Outline(tuple(glyphs), advance)
+
+
+@lru_cache(maxsize=4096)
 def _outline(face: int, glyph: int, *, bold: bool) -> tuple[Command, ...]:
     font = _opened(face, bold=bold)
     pen = _Pen(font.face.upem)
@@ -164,10 +179,10 @@ class _Pen:
 
 @lru_cache(maxsize=2 * len(FURTHER_FILES))
 def _opened(place: int, *, bold: bool = False) -> hb.Font:
-    package, file = FURTHER_FILES[place]
+    package, file = (HOUSE_PACKAGE, HOUSE_FILES[bold]) if place == HOUSE else FURTHER_FILES[place]
     blob = hb.Blob.from_file_path(str(resources.files(package) / file))
     font = hb.Font(hb.Face(blob, 0))
-    if bold:
+    if bold and place != HOUSE:
         font.set_variations({"wght": BOLD_WEIGHT})
     return font
 
