@@ -4,8 +4,8 @@ from chartmaker.appraisal import Appraisal
 from chartmaker.pictures.picture import picture
 from chartmaker.sheets.boxes import Pixels
 
-COVER_PICTURE_PX = 800
-"""Width of the cover's picture: 10 cm at 200 pixels to the inch."""
+COVER_PICTURE_PX = 640
+"""Width of the cover's picture: 8 cm at 200 pixels to the inch."""
 
 
 def cover_picture(appraisal: Appraisal) -> Pixels:

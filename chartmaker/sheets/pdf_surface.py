@@ -22,7 +22,7 @@ PT = 1 / MM_PER_PT
 rl_config.useA85 = 0
 """Streams stay binary: writing them as text costs a quarter of their size and of the time. ReportLab has no narrower
 switch, and nothing else here uses it."""
-PICTURE_QUALITY = 90
+PICTURE_QUALITY = 85
 """Of JPEG: a picture of the hat takes a tenth of its pixels' bytes."""
 LONGEST_METADATA = 400
 """Characters of a title that the file's own data carry."""
@@ -121,7 +121,7 @@ class PdfSurface:
         pixels = box.pixels
         packed = BytesIO()
         image = Image.frombytes("RGB", (pixels.width, pixels.height), pixels.rgb)
-        image.save(packed, "JPEG", quality=PICTURE_QUALITY, subsampling=0)
+        image.save(packed, "JPEG", quality=PICTURE_QUALITY)
         packed.seek(0)
         self._canvas.drawImage(ImageReader(packed), left, self._height - top - height, width, height)
 
