@@ -53,7 +53,7 @@ def _parser() -> argparse.ArgumentParser:
         "Without a command, the window opens.",
     )
     parser.add_argument("--version", action="version", version=f"chartmaker {__version__}")
-    commands = parser.add_subparsers(required=True, metavar="COMMAND")
+    commands = parser.add_subparsers(required=True, metavar="COMMAND", prog="chartmaker")
     for name, add in _COMMANDS.items():
         add(commands.add_parser(name, help=add.__doc__, description=add.__doc__))
     return parser
