@@ -9,6 +9,7 @@ from PySide6.QtGui import QPainter, QPen
 from PySide6.QtWidgets import QWidget
 
 from chartmaker.app.words import tr
+from chartmaker.knit.easing import eased_steps
 from chartmaker.knit.layout import lay_out
 from chartmaker.knit.profile import profile
 
@@ -18,11 +19,8 @@ if TYPE_CHECKING:
     from chartmaker.model.design import Design
 
 MARGIN = 12.0
-BELOW = 6
+BELOW = 12
 """Rounds below the crown that are drawn with it."""
-SOFTENED = 2
-"""Rounds to either side that a corner of the line is rounded over, as the fabric rounds it: no fabric shows each
-decreasing round as a step."""
 
 
 class CrownSketch(QWidget):
@@ -75,14 +73,9 @@ def _points(design: Design, first: int) -> list[tuple[float, float, bool]]:
     outline = profile(lay_out(design), design.gauge)
     shaped = [line.is_shaped for _, line in design.rounds()]
     radius, height, points = outline.radius_cm[0], 0.0, []
-    for run, rise, is_shaped in zip(outline.run_cm, outline.rise_cm, shaped, strict=True):
-        radius, height = radius + run, height + rise
+    steps = eased_steps(outline.run_cm, outline.rise_cm, round_cm=design.gauge.round_height_cm)
+    for run, rise, is_shaped in zip(*(step.tolist() for step in steps), shaped, strict=True):
+        radius, height = max(0.0, radius + run), height + rise
         points.append((radius, height, is_shaped))
     seen = points[max(0, first - BELOW) :]
-    lines = []
-    for place, (*_, is_shaped) in enumerate(seen):
-        reach = min(SOFTENED, place, len(seen) - 1 - place)
-        near = seen[place - reach : place + reach + 1]
-        radius, height = (sum(point[which] for point in near) / len(near) for which in (0, 1))
-        lines.append((radius, height - seen[0][1], is_shaped))
-    return lines
+    return [(radius, height - seen[0][1], is_shaped) for radius, height, is_shaped in seen]

@@ -302,10 +302,10 @@ def test_pages_shown_before_the_figures_come_follow_them(window, qtbot):
     for page in PAGES:
         window.show_page(page)
     assert not window.document.is_appraised
-    before = window._pages["yarn"].table.item(1, 2)
+    before = window._pages["yarn"].table.item(1, 3)
     told = before.text() if before else ""
     qtbot.waitUntil(lambda: window.document.is_appraised)
-    after = window._pages["yarn"].table.item(1, 2)
+    after = window._pages["yarn"].table.item(1, 3)
     assert after is not None
     assert after.text() != told
 
