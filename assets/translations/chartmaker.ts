@@ -2213,6 +2213,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Its letter is another run of this bath now, which never comes out quite the same</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Its lots</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4046,6 +4050,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Use colourway {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use {0} as letter {1}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6541,7 +6549,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>taken as {0}; of {1} {2} g do the same: see which the label names</source>
+        <source>taken as {0}; {1} g of {2} do the same: see which the label names</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

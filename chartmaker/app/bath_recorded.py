@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 
 from chartmaker.app.bath_lines import Line, Lines, heading
 from chartmaker.app.bath_record_form import BathRecordForm, LoadAsked
@@ -16,7 +17,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from chartmaker.app.baths_desk import BathsDesk
-    from chartmaker.model.palette import Bath, Palette
+    from chartmaker.model.palette import Bath, Lot, Palette
 
 
 class RecordedView(QWidget):
@@ -30,16 +31,28 @@ class RecordedView(QWidget):
         layout.setContentsMargins(0, 0, 8, 0)
         layout.setSpacing(10)
         self.form: BathRecordForm | None = None
+        self.uses: list[QPushButton] = []
+        """A button for each letter that one of these lots may follow."""
         if bath is None or bath.record is None:
             return
         layout.addWidget(heading(tr("{0} (bath {1})").format(bath.dyestuff, bath.id)))
         layout.addWidget(Lines(tr("Planned, and what happened"), _compared(bath, bath.record)))
         layout.addWidget(Lines(tr("Its lots"), _lots(palette, bath.record)))
+        self.uses = [_use_button(desk, letter, lot) for letter, lot in desk.replaced_by(bath)]
+        for button in self.uses:
+            layout.addWidget(button, 0, Qt.AlignmentFlag.AlignLeft)
         layout.addWidget(rule())
         self.form = _form(palette, bath, bath.record)
         self.form.given.connect(lambda record, _takes_off: desk.complete(bath_id, record))
         layout.addWidget(self.form)
         layout.addStretch(1)
+
+
+def _use_button(desk: BathsDesk, letter: str, lot: Lot) -> QPushButton:
+    button = QPushButton(tr("Use {0} as letter {1}").format(lot.name.replace("&", "&&"), letter))
+    button.setToolTip(tr("Its letter is another run of this bath now, which never comes out quite the same"))
+    button.clicked.connect(lambda _checked=False: desk.use_as_letter(letter, lot.id))
+    return button
 
 
 def recorded_baths(palette: Palette) -> list[Bath]:

@@ -24,7 +24,7 @@ if TYPE_CHECKING:
     from chartmaker.dye.recording import Recorded
     from chartmaker.model.bath_record import BathRecord
     from chartmaker.model.design import Design
-    from chartmaker.model.palette import Palette
+    from chartmaker.model.palette import Bath, Lot, Palette
 
 
 @dataclass(slots=True)
@@ -158,6 +158,33 @@ class BathsDesk(QObject):
         except ValueError as refusal:
             return told(str(refusal))
         return ""
+
+    def replaced_by(self, bath: Bath) -> list[tuple[str, Lot]]:
+        """Give each letter whose lot came from the same load of a bath run alike, with the new lot that may follow it.
+
+        Lots of two runs are never quite the same, so nobody but the dyer puts one in the place of the other.
+        """
+        from chartmaker.dye.chains import are_run_alike
+
+        palette, at_hand = self.open_palette.palette, self.at_hand
+        made = {lot.load: lot for lot in palette.lots if lot.bath == bath.id}
+        found = []
+        for entry in self.document.appraisal.letters:
+            source = entry.lot.source if entry.lot else None
+            before = at_hand.bath(source[0]) if source else None
+            new = made.get(source[1]) if source else None
+            if before is not None and new is not None and before.id != bath.id and are_run_alike(before, bath):
+                found.append((entry.letter, new))
+        return found
+
+    def use_as_letter(self, letter: str, lot_id: str) -> None:
+        """Make a letter of the design a lot of the palette, as one step of the design's history."""
+        from chartmaker.model.edits import assign
+
+        try:
+            self.document.do(assign(self.document.design, letter, lot_id, source=self.open_palette.palette))
+        except ValueError as refusal:
+            self.refused.emit(told(str(refusal)))
 
     def _try(self, make: Callable[[], Recorded]) -> Recorded | None:
         try:

@@ -149,7 +149,8 @@ class BathsPage(PageFrame):
         if kind == "bath":
             return plan.card(thing)
         if kind == "record":
-            return self.desk.open_palette.palette.bath(thing)
+            bath = self.desk.open_palette.palette.bath(thing)
+            return bath, self.desk.replaced_by(bath) if bath else []
         return plan.mordantings if kind == "mordanting" else plan.shopping
 
     def _made(self, kind: str, thing: str) -> QWidget:
@@ -199,7 +200,9 @@ class BathsPage(PageFrame):
         split.setStretchFactor(1, 1)
         split.setSizes([210, 800])
         self.list.setMinimumWidth(160)
-        self.list.setStyleSheet("QListWidget::item { padding: 4px 6px; }")
+        self.list.setStyleSheet(
+            "QListWidget::item { padding: 4px 6px; } QListWidget::item:disabled { color: palette(text); }"
+        )
         self.pane.setViewportMargins(14, 0, 0, 0)
         self.content.addWidget(self.together)
         self.content.addWidget(split, 1)

@@ -16,8 +16,9 @@ if TYPE_CHECKING:
 class KeepingStrip(QWidget):
     """Follows the palette and the design."""
 
-    def __init__(self, desk: LotsDesk) -> None:
-        super().__init__()
+    def __init__(self, desk: LotsDesk, parent: QWidget) -> None:
+        """Take the page that it stands on: shown without one, it would be a window of its own for a moment."""
+        super().__init__(parent)
         self._desk = desk
         self.name = _line()
         self.save = QPushButton(tr("Save palette"))

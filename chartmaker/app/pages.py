@@ -94,16 +94,15 @@ class Pages(QWidget):
 
     def _new(self, name: str) -> PageFrame:
         from chartmaker.app import baths_page, hat_page, lots_page, yarn_page
+        from chartmaker.app.keeping_strip import KeepingStrip
 
         if name == "hat":
             page = hat_page.HatPage(self._document, self.units, seeing=lambda: kept_seeing(self._settings))
             page.refused.connect(self.refused)
             return page
         if name == "lots":
-            from chartmaker.app.keeping_strip import KeepingStrip
-
             lots = lots_page.LotsPage(self._document, settings=self._settings, desk=self._lots, actions=self._actions())
-            lots.content.insertWidget(2, KeepingStrip(self._lots))
+            lots.content.insertWidget(2, KeepingStrip(self._lots, lots))
             lots.refused.connect(self.refused)
             lots.chosen.connect(self._lots.choose)
             return lots
@@ -124,6 +123,7 @@ class Pages(QWidget):
         desk = BathsDesk(self._lots.filing, self)
         desk.refused.connect(self.refused)
         baths = baths_page.BathsPage(desk)
+        baths.content.insertWidget(2, KeepingStrip(self._lots, baths))
         baths.told.connect(self.refused)
         return baths
 

@@ -64,7 +64,7 @@ def complete_record(palette: Palette, bath_id: str, record: BathRecord) -> Recor
     drawn = _Drawn({lot.id: lot for lot in palette.lots})
     for load in record.loads:
         was = bath.record.of_load(load.load) if bath.record else None
-        if was is not None and was.lot in drawn.lots:
+        if was is not None and was.lot:
             drawn.put_right(load, was)
         else:
             drawn.take(load, run, [lot for lot in palette.lots if lot.planned == Planned(bath_id, load.load)])
@@ -113,11 +113,13 @@ class _Drawn:
         self.lots |= {lot.id: replace(lot, planned=Planned(run.bath_id, number)) for lot in planned}
 
     def put_right(self, load: LoadRecord, was: LoadRecord) -> None:
-        """Change the lot that a load became by as much as its weight was wrong."""
-        lot = self.lots[was.lot]
+        """Change the lot that a load became by as much as its weight was wrong; one that was deleted stays so."""
+        lot = self.lots.get(was.lot)
+        self.loads.append(replace(load, lot=was.lot))
+        if lot is None:
+            return
         weight = lot.on_hand_g + (load.dry_g or 0.0) - (was.dry_g or 0.0)
         self.lots[lot.id] = replace(lot, on_hand_g=round(max(0.0, weight), 3), dyed_on=load.dyed_on or lot.dyed_on)
-        self.loads.append(replace(load, lot=lot.id))
 
 
 def taken_off(palette: Palette, plan: BathPlan, record: BathRecord) -> Palette:

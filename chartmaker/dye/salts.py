@@ -34,7 +34,7 @@ class OtherForm:
     @property
     def text(self) -> str:
         """Tell it in a sentence, without the full stop."""
-        return f"taken as {self.taken_as}; of {self.other} {self.grams:.1f} g do the same: see which the label names"
+        return f"taken as {self.taken_as}; {self.grams:.1f} g of {self.other} do the same: see which the label names"
 
 
 def other_form(name: str, grams: float) -> OtherForm | None:

@@ -73,7 +73,8 @@ def change_lot(palette: Palette, lot_id: str, lot: Lot) -> ReplacePalette:
     _required(palette.lot(lot_id), "lot", lot_id)
     _require_sources(palette, lot)
     lots = tuple(lot if each.id == lot_id else each for each in palette.lots)
-    return ReplacePalette(palette, replace(palette, lots=lots), f"Change lot {lot.name}")
+    baths = palette.baths if lot.id == lot_id else tuple(_noting(bath, lot_id, lot.id) for bath in palette.baths)
+    return ReplacePalette(palette, replace(palette, baths=baths, lots=lots), f"Change lot {lot.name}")
 
 
 def delete_lot(palette: Palette, lot_id: str) -> ReplacePalette:
@@ -206,6 +207,15 @@ def _following_bath(lot: Lot, before: str, after: str) -> Lot:
     if lot.planned and lot.planned.bath == before:
         return replace(lot, planned=replace(lot.planned, bath=after))
     return replace(lot, bath=after) if lot.bath == before else lot
+
+
+def _noting(bath: Bath, before: str, after: str) -> Bath:
+    """Let the record of a bath call one of its lots by another id."""
+    record = bath.record
+    if record is None or all(load.lot != before for load in record.loads):
+        return bath
+    loads = tuple(replace(load, lot=after) if load.lot == before else load for load in record.loads)
+    return replace(bath, record=replace(record, loads=loads))
 
 
 def _require_sources(palette: Palette, lot: Lot) -> None:

@@ -153,6 +153,40 @@ def test_a_wet_load_gets_its_lot_when_it_was_weighed(on_baths):
     assert palette_of(window).lot("coming").on_hand_g == 24.0
 
 
+def test_a_new_run_of_a_bath_offers_its_lot_to_the_letter_of_the_old_one(open_on):
+    old = lot("old", (70, 0, 60), name="Weld of June", yarn="wool", bath="weld-june", on_hand_g=1.0)
+    palette = replace(PALETTE, lots=(OAT, old))
+    design = chart("A B | x...\n" * 40, times=36, lots={"A": OAT, "B": old}, baths=(WELD,), yarns=(WOOL,))
+    window = open_on(design)
+    window.lots.open_palette.take(palette, None)
+    window.show_page("baths")
+    page = page_of(window)
+    write(page.form.rows[0].dry, "40")
+    page.form.rows[0].day.setDate(QDate(2026, 7, 4))
+    QTest.mouseClick(page.form.button, LEFT)
+    assert [bath.id for bath in palette_of(window).baths] == ["weld-june", "weld-2026-07-04"]
+    click_entry(window, "weld, 2026-07-04")
+    (button,) = page.pane.widget().uses
+    assert button.text() == "Use Weld, first bath, 2026-07-04 as letter B"
+    QTest.mouseClick(button, LEFT)
+    assert window.document.design.colourway.lot_of("B") == "weld-2026-07-04-1"
+    assert page.note.text() == "Nothing is short: no bath is needed."
+    assert page.pane.widget().uses == []
+
+
+def test_keys_typed_in_the_store_write_there_and_work_no_tool(on_baths):
+    window, page = on_baths, page_of(on_baths)
+    click_entry(window, "Dyestuffs, yarn")
+    table = page.pane.widget().pots
+    table.setFocus()
+    before = window.document.design
+    QTest.keyClick(table, Qt.Key.Key_D)
+    assert isinstance(QApplication.focusWidget(), QLineEdit)
+    QTest.keyClicks(QApplication.focusWidget(), "ye pot")
+    assert QApplication.focusWidget().text().lower() == "dye pot"
+    assert window.document.design == before
+
+
 def test_what_is_no_number_is_told_beside_the_button_and_nothing_is_recorded(on_baths):
     form = page_of(on_baths).form
     write(form.rows[0].dry, "much")

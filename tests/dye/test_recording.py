@@ -10,6 +10,7 @@ from chartmaker.dye.recording import complete_record, record_plan, taken_off
 from chartmaker.model.bath_record import BathRecord, LoadRecord
 from chartmaker.model.dyeing import DyeingHabits, Dyestuff, Undyed
 from chartmaker.model.palette import Bath, Palette, Planned, Yarn
+from chartmaker.model.palette_edits import change_lot, delete_lot
 from tests.builders import lot
 
 DAY = dt.date(2026, 11, 26)
@@ -80,6 +81,16 @@ def test_a_weight_that_is_put_right_changes_what_is_on_hand_by_as_much():
     assert complete_record(used, "weld", right).edit.after.lot("first").on_hand_g == 47.0 / 2 - 2.0
     with pytest.raises(ValueError, match="there is no bath 'absent'"):
         complete_record(used, "absent", right)
+
+
+def test_a_lot_that_was_renamed_is_known_to_the_record_and_one_that_was_deleted_stays_away():
+    after = record_plan(PALETTE, PALETTE, plan_of(PALETTE, first=30), record((1, 50, 47.0))).edit.after
+    renamed = change_lot(after, "first", replace(after.lot("first"), id="gold")).after
+    assert renamed.baths[0].record.loads[0].lot == "gold"
+    gone = delete_lot(renamed, "gold").after
+    done = complete_record(gone, "weld", replace(gone.baths[0].record, notes="sold"))
+    assert done.lots == ()
+    assert [lot.id for lot in done.edit.after.lots] == ["second"]
 
 
 def test_the_next_load_goes_on_in_the_liquor_that_is_there():
