@@ -108,15 +108,13 @@ class FoldRoundsField(Field):
 
 
 def usual_fold(design: Design, way: str) -> int:
-    """Give the rounds that a brim folds over at first: half of the rib, so that it just covers itself."""
+    """Give the rounds that a brim folds over at first: half of it, so that it just covers itself."""
+    from chartmaker.knit.depth import depth_of
+
     if way == "roll":
         return ROLLED_ROUNDS
-    rib = 0
-    for band in design.bands:
-        if "p" not in band.texture:
-            break
-        rib += len(band.rounds)
-    return max(1, (rib or len(design.bands[0].rounds)) // 2)
+    brim = depth_of(replace(design, hat=replace(design.hat, fold=None))).part("brim").rounds
+    return max(1, (brim or len(design.bands[0].rounds)) // 2)
 
 
 def depth_by_rule_cm(design: Design) -> float:

@@ -8,6 +8,10 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from chartmaker.app.units_setting import UnitsSetting
+from chartmaker.knit.answers import defaults_for
+from chartmaker.knit.brims import BRIM_KINDS, Brim
+from chartmaker.knit.starter import started
+from chartmaker.model.gauge import Gauge
 from chartmaker.model.hat import Fold, Trim
 from tests.app.test_pages import SHORT
 from tests.builders import chart
@@ -59,6 +63,16 @@ def test_a_brim_is_folded_and_its_rounds_are_set_each_in_one_step(window, page):
     window.undo()
     assert window.document.design == SHORT
     assert way.currentText() == "not folded"
+
+
+@pytest.mark.parametrize("kind", [kind for kind in BRIM_KINDS if kind not in ("hem", "rolled", "turned-up")])
+def test_half_of_a_brim_is_folded_at_first_whatever_it_begins_with(open_on, kind):
+    usual = defaults_for(shape="cap", head_cm=56, gauge=Gauge(stitches_per_10cm=30, rounds_per_10cm=34))
+    window = open_on(started(replace(usual, brim=Brim(kind, 6.0))))
+    window.show_page("hat")
+    choose(window._pages["hat"].control("hat", "fold"), 1)
+    # 6 cm at 34 rounds to 10 cm are 20 rounds.
+    assert window.document.design.hat.fold == Fold("up", 10)
 
 
 def test_a_folded_brim_shows_in_the_measured_drawing(page):
