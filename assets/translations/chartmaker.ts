@@ -7326,6 +7326,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} 1 round, {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} L</source>
         <translation type="unfinished"></translation>
     </message>

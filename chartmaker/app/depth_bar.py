@@ -56,7 +56,8 @@ class DepthBar(QWidget):
         if self._units is None:
             return ""
         length = self._units.length.told(part.cm)
-        return tr("{0} {1} rounds, {2}").format(tr(PART_WORDS[part.name]), part.rounds, length)
+        text = tr("{0} 1 round, {2}") if part.rounds == 1 else tr("{0} {1} rounds, {2}")
+        return text.format(tr(PART_WORDS[part.name]), part.rounds, length)
 
     def _wanted_words(self) -> str:
         if self._depth is None or self._units is None:

@@ -134,6 +134,11 @@ def test_rounds_are_taken_out_by_one_button(qtbot: QtBot, show: Shower) -> None:
     assert "fits" in side.depth_words.text()
 
 
+def test_a_part_of_one_round_is_told_as_one(show: Shower) -> None:
+    tam = started(defaults_for(shape="tam", head_cm=56, gauge=GAUGE))
+    assert "widening 1 round," in show(tam).bar.accessibleDescription()
+
+
 def test_rounds_that_no_plain_round_can_give_are_refused_in_words(qtbot: QtBot, show: Shower) -> None:
     side = show(replace(CAP, hat=replace(CAP.hat, depth_cm=None)))
     with qtbot.waitSignal(side.refused) as refusal:
