@@ -17,6 +17,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from chartmaker.files.palette_writing import save_palette
+from chartmaker.model.dyeing import Dyestuff, Pot, Undyed
 from chartmaker.model.palette import Assist, Bath, Lot, Mordant, Palette, Yarn
 from chartmaker.model.reading import LabReading, ScreenReading, Spectrum
 
@@ -126,6 +127,22 @@ BATHS = (
         mordants=(Mordant("alum", 10.0),), ph_start=6.4, ph_end=6.1, hottest_c=80, minutes=60, notes=INVENTED,
     ),
 )  # fmt: skip
+
+GROWN = "grown on the plot from named seed"
+SHELF = (
+    Dyestuff(name="madder", part="root", on_hand_g=180.0, identified_by=GROWN, notes=INVENTED),
+    Dyestuff(name="weld", part="whole flowering plant", on_hand_g=35.0, identified_by=GROWN, notes=INVENTED),
+    Dyestuff(name="woad", part="leaf", state="fresh", on_hand_g=90.0, identified_by=GROWN, notes=INVENTED),
+    Dyestuff(name="onion", part="outer skin", on_hand_g=60.0, identified_by="the greengrocer", notes=INVENTED),
+    Dyestuff(name="walnut", part="husk", state="fresh", on_hand_g=400.0, dries_to_percent=25.0,
+             identified_by="the allotment's tree warden", notes=INVENTED),
+)  # fmt: skip
+POTS = (
+    Pot(name="big enamel pot", litres=9.0),
+    Pot(name="small steel pot", litres=3.0),
+    Pot(name="old iron pot", litres=4.0, kept_for="iron"),
+)
+STORE = (Undyed(yarn="fingering", on_hand_g=250.0), Undyed(yarn="oatmeal", on_hand_g=100.0))
 
 DYED = (
     # id, name, bath, load, dyed on, grams on hand, readings
@@ -251,6 +268,9 @@ def allotment() -> Palette:
         yarns=yarns,
         baths=BATHS,
         lots=(*undyed_lots(random), *dyed_lots(random), *odd_lots()),
+        dyestuffs=SHELF,
+        pots=POTS,
+        undyed=STORE,
     )
 
 

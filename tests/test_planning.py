@@ -6,6 +6,7 @@ import sys
 from dataclasses import replace
 
 import pytest
+from hypothesis import HealthCheck, given, settings
 
 from chartmaker.appraisal import appraise
 from chartmaker.files.design_writing import save_design
@@ -14,6 +15,7 @@ from chartmaker.planning import plan_for
 from chartmaker.report.baths_as_json import baths_as_json
 from chartmaker.report.baths_as_text import baths_as_text
 from tests.builders import chart, lot
+from tests.strategies import designs
 
 WELD = Bath(id="weld", dyestuff="weld", ratio=1.0)
 
@@ -62,6 +64,19 @@ def test_the_json_keeps_the_names_of_the_reports_baths():
     out = load["fibre_g"] - load["losses_g"] - load["sample_g"]
     assert out == pytest.approx(load["short_g"] + load["to_stock_g"], abs=1e-5)
     json.dumps(data, allow_nan=False)
+
+
+@settings(max_examples=40, suppress_health_check=[HealthCheck.too_slow], deadline=None)
+@given(designs())
+def test_any_design_is_planned_and_told(design):
+    plan = plan_for([appraise(design)])
+    json.dumps(baths_as_json(plan), allow_nan=False)
+    assert baths_as_text(plan)
+    dyed = {lot for bath in plan.baths for lot in bath.lots}
+    assert dyed | {need.lot for need in plan.without_bath} == {need.lot for need in plan.needs}
+    for card in plan.cards:
+        shared = [each for each in plan.mordantings if card.plan.bath.id in dict(each.baths)]
+        assert all(dict(each.baths)[card.plan.bath.id] == pytest.approx(card.plan.fibre_g) for each in shared)
 
 
 def test_the_command_plans_several_designs_together(tmp_path):

@@ -42,7 +42,7 @@ class BathCardView(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(6)
-        self.to_record = QPushButton(tr("&Fill in what happened…"))
+        self.to_record = QPushButton(tr("F&ill in what happened…"))
         top = QHBoxLayout()
         top.addWidget(_title(card), 1)
         top.addWidget(self.to_record)

@@ -98,7 +98,7 @@ class BathRecordForm(QWidget):
         self.takes_off.setChecked(noted is None)
         if noted is not None:
             self.takes_off.hide()  # it was, or was not, when the bath was recorded
-        self.button = QPushButton(tr("&Record the bath") if noted is None else tr("&Change the record"))
+        self.button = QPushButton(tr("Record the b&ath") if noted is None else tr("&Change the record"))
         self.trouble = caution_label("")
         self.trouble.hide()
         self.button.clicked.connect(lambda _checked=False: self.give())

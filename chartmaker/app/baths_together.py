@@ -21,10 +21,10 @@ class BathsTogether(QWidget):
         super().__init__(parent)
         self._desk = desk
         self.names = plain_label("")
-        self.add = QPushButton(tr("Plan a&nother design along…"))
+        self.add = QPushButton(tr("&Plan another design along…"))
         self.add.clicked.connect(lambda _checked=False: desk.add_design())
         self.leave = QToolButton()
-        self.leave.setText(tr("&Leave out"))
+        self.leave.setText(tr("Leave &out"))
         self.leave.setAccessibleName(tr("Leave out a design that is planned along"))
         self.leave.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
         self.leave.setMenu(QMenu(self.leave))

@@ -46,13 +46,14 @@ def bath(bath_id: str | None, palette: Palette = PALETTE) -> Bath:
 
 def test_it_says_that_it_is_invented() -> None:
     assert "invented" in PALETTE.name
-    assert all("Invented" in each.notes for each in PALETTE.baths)
+    assert all("Invented" in each.notes for each in (*PALETTE.baths, *PALETTE.dyestuffs))
     assert "INVENTED" in (FOLDER / "make_allotment.py").read_text(encoding="utf-8")
 
 
 def test_the_file_is_what_the_script_makes() -> None:
     made = script().allotment()
     assert made.baths == PALETTE.baths
+    assert (made.dyestuffs, made.pots, made.undyed) == (PALETTE.dyestuffs, PALETTE.pots, PALETTE.undyed)
     assert [lot.id for lot in made.lots] == [lot.id for lot in PALETTE.lots]
     for ours, kept in zip(made.lots, PALETTE.lots, strict=True):
         assert (ours.name, ours.yarn, ours.source, ours.on_hand_g) == (
