@@ -273,10 +273,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>&amp;Fill in what happened…</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>&amp;Fill it and cut off what juts out</source>
         <translation type="unfinished"></translation>
     </message>
@@ -361,10 +357,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>&amp;Leave out</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>&amp;Lies</source>
         <translation type="unfinished"></translation>
     </message>
@@ -445,6 +437,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>&amp;Plan another design along…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Previous finding</source>
         <translation type="unfinished"></translation>
     </message>
@@ -458,10 +454,6 @@
     </message>
     <message>
         <source>&amp;Reading of {0}:</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Record the bath</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1849,6 +1841,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>F&amp;ill in what happened…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>F, S, B, A; Home or a double click</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2278,6 +2274,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Lay it in as a new &amp;band above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave &amp;out</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3037,10 +3037,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Plan a&amp;nother design along…</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Plan another design along</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3142,6 +3138,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Record bath {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record the b&amp;ath</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
