@@ -107,13 +107,14 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
     from chartmaker.model.copies import BATH_WORDS, FIELD_WORDS, YARN_WORDS
     from chartmaker.model.hat import SHAPES, TRIM_KINDS
     from chartmaker.model.palette import STATES
+    from chartmaker.model.units import SYSTEMS, in_units
     from chartmaker.shade import words as shade_words
     from chartmaker.shade.lot_shade import RESTS_ON
 
     fields = [field for _, group in hat_fields.GROUPS for field in group]
     keys = control_keys.CONTROL_KEYS
     choices = (BRIM_KINDS, *start_more.EVERY_CHOICE)
-    rests = [one.source for shape in SHAPES for one in sources_for(shape)]
+    rests = [in_units(one.source, units) for shape in SHAPES for one in sources_for(shape) for units in SYSTEMS]
     grades = ("clear", "soft", "lost", "plain")
     return {
         "action.text": lambda: (action.text for action in ACTIONS),
@@ -177,10 +178,10 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
 
 def unit_words() -> Iterator[str]:
     """Give the units of all systems."""
-    from chartmaker.knit.units import SYSTEMS
+    from chartmaker.model.units import SYSTEMS
 
     for units in SYSTEMS:
-        quantities = (units.length, units.gauge, units.yarn, units.weight, units.grist)
+        quantities = (units.length, units.gauge, units.yarn, units.weight, units.grist, units.heat)
         yield from (quantity.unit for quantity in quantities)
 
 
@@ -224,7 +225,9 @@ def _said_by(node: ast.AST) -> Iterator[ast.expr]:
     elif (
         isinstance(node, ast.Assign) and any(isinstance(at, ast.Name) and at.id == "text" for at in node.targets)
     ) or (
-        isinstance(node, ast.Return) and node.value is not None and isinstance(node.value, ast.JoinedStr | ast.IfExp)
+        isinstance(node, ast.Return)
+        and node.value is not None
+        and (isinstance(node.value, ast.JoinedStr | ast.IfExp) or _is_measured(node.value))
     ):
         yield from _texts([node.value])
 
@@ -233,8 +236,15 @@ def _texts(nodes: list[ast.expr]) -> Iterator[ast.expr]:
     for node in nodes:
         if isinstance(node, ast.IfExp):
             yield from _texts([node.body, node.orelse])
+        elif _is_measured(node):
+            yield from _texts([part.body for part in ast.walk(node) if isinstance(part, ast.Lambda)])
         elif isinstance(node, ast.JoinedStr) or (isinstance(node, ast.Constant) and isinstance(node.value, str)):
             yield node
+
+
+def _is_measured(node: ast.AST) -> bool:
+    """Tell whether a text is one that is made anew for each system of units."""
+    return isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id == "Measured"
 
 
 def templates_of(node: ast.expr) -> list[str]:

@@ -212,7 +212,7 @@ def _report(chosen: argparse.Namespace) -> int:
 
 
 def _print(chosen: argparse.Namespace) -> int:
-    from chartmaker.knit.units import units_named
+    from chartmaker.model.units import units_named
     from chartmaker.printing import cover_picture
     from chartmaker.sheets.job import PrintJob
     from chartmaker.sheets.page_files import KINDS, page_files

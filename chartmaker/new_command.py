@@ -15,10 +15,10 @@ from chartmaker.knit.brims import BRIM_KINDS
 from chartmaker.knit.crown import PROFILES
 from chartmaker.knit.sizes import size_named, sizes
 from chartmaker.knit.starter import started
-from chartmaker.knit.units import CM_PER_INCH
 from chartmaker.knit.wedge import DECREASES
 from chartmaker.model.gauge import Gauge, gauge_counted
 from chartmaker.model.hat import SHAPES, Trim
+from chartmaker.model.units import CM_PER_INCH
 from chartmaker.report.new_hat import new_hat_as_text, sizes_as_text
 
 ENDING = ".hat.toml"

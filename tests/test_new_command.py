@@ -125,7 +125,7 @@ def test_what_is_there_already_is_left_alone(out, capsys):
 @pytest.mark.parametrize(
     ("words", "sentence"),
     [
-        ("--head 20 --gauge 5x6", "a head of 20 cm at 5 stitches per 10 cm comes to 9 stitches"),
+        ("--head 20 --gauge 5x6", "a head of 20 cm at 5 stitches in 10 cm comes to 9 stitches"),
         ("--head 200 --gauge 30x34", "head_cm is 200, outside 20 to 90"),
         ("--gauge 30x34", "the head is not said"),
         ("--head 56", "the gauge is not said"),

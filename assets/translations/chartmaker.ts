@@ -80,6 +80,14 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source> °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> °F</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source> × 7 rounds</source>
         <translation type="unfinished"></translation>
     </message>
@@ -622,6 +630,10 @@
     </message>
     <message>
         <source>, adapted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, and more than {0} under the head will not go on</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2493,7 +2505,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Make a {0} {1} cm {2} in {3}; sew it to the top.</source>
+        <source>Make a {0} {1} {2} in {3}; sew it to the top.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2538,6 +2550,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Mi&amp;rror downwards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Midway between a third of the girth and 0.79 in, and 0.4 of it: craft pages, which differ</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4301,7 +4317,11 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Yarn of 420 m to 100 g, 2-ply jumper weight: a spinner's published label, 2024</source>
+        <source>Yarn of 130 yd in 1 oz, 2-ply jumper weight: a spinner's published label, 2024</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yarn of 420 m in 100 g, 2-ply jumper weight: a spinner's published label, 2024</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4314,6 +4334,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Yarn of the palette</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yarn of {0}, 2-ply jumper weight: a spinner's published label, 2024</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4393,11 +4417,11 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>a depth of {0} cm takes {1} rounds, more than {2}</source>
+        <source>a depth of {0} is wanted instead of {1}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>a depth of {0} is wanted instead of {1}</source>
+        <source>a depth of {0} takes {1} rounds, more than {2}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4417,7 +4441,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>a gauge of {0} per 10 cm is outside 5 to 100</source>
+        <source>a gauge of {0} is outside {1} to {2}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4425,7 +4449,11 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>a hat of {0} cm is too tight for a head of {1} cm: more than {2} cm under the head will not go on</source>
+        <source>a hat of {0} is too tight for a head of {1}: more than {2} under the head will not go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a head of {0} at {1} comes to {2} stitches</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4561,7 +4589,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>a {0} makes floats of {1} cm at this gauge, longer than {2} cm: choose a brim of one colour, or a finer gauge</source>
+        <source>a {0} makes floats of {1} at this gauge, longer than {2}: choose a brim of one colour, or a finer gauge</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4821,11 +4849,11 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>brim and crown alone take {0} cm, so a depth of {1} cm leaves no body: ask for {2} cm or more, or a shallower brim</source>
+        <source>brim and crown alone take {0}, so a depth of {1} leaves no body: ask for {2} or more, or a shallower brim</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>brim and taper alone take {0} cm, so a depth of {1} cm leaves no body: ask for {2} cm or more, or a shallower brim</source>
+        <source>brim and taper alone take {0}, so a depth of {1} leaves no body: ask for {2} or more, or a shallower brim</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4893,7 +4921,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>cast on {0} stitches, {1} cm round, the nearest that every band allows, or change the gauge or the ease</source>
+        <source>cast on {0} stitches, {1} round, the nearest that every band allows, or change the gauge or the ease</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5061,7 +5089,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>dye {0} g of fibre as {1} of bath {2}, {3} g of {4}</source>
+        <source>dye {0} of fibre as {1} of bath {2}, {3} g of {4}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5386,6 +5414,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>it could not be saved: {0} is half a character</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it gives {0} of yarn to a stitch, where the gauge asks for about {1}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5845,7 +5877,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>no multiple of {0} stitches comes within {1} cm of {2} cm at {3} stitches per 10 cm: choose another brim, or a finer gauge</source>
+        <source>no multiple of {0} stitches comes within {1} of {2} at {3}: choose another brim, or a finer gauge</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6173,7 +6205,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>put a plain round that {0} {1} stitches, evenly, above {2}, so that {3} has {4}, {5} cm: {6}</source>
+        <source>put a plain round that {0} {1} stitches, evenly, above {2}, so that {3} has {4}, {5}: {6}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6577,7 +6609,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>the ball weighs {0} g after the swatch, not less than the {1} g before</source>
+        <source>the ball weighs {0} after the swatch, not less than the {1} before</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6653,7 +6685,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>the hat is {0}: {1} cm along the fabric from the worn edge to the middle of the top, where {2} is asked for</source>
+        <source>the hat is {0}: {1} along the fabric from the worn edge to the middle of the top, where {2} is asked for</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6725,7 +6757,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>the swatch has {0} m of yarn, and its floats alone would take {1} m</source>
+        <source>the swatch has {0} of yarn, and its floats alone would take {1}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6769,7 +6801,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>then {0} can be cast on, {1} cm round</source>
+        <source>then {0} can be cast on, {1} round</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7346,7 +7378,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0} and {1} differ by {2} in value, {3} for certain: {4} along {5} m of edge{6}</source>
+        <source>{0} and {1} differ by {2} in value, {3} for certain: {4} along {5} of edge{6}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7398,6 +7430,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} cannot be taken off a weight on hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} cells but {1} shaping signs</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7419,10 +7455,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} g</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0} g cannot be taken off a weight on hand</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7614,7 +7646,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0} makes {1} of up to {2} stitches, {3} cm; the limit is {4} cm</source>
+        <source>{0} makes {1} of up to {2} stitches, {3}; the limit is {4}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7651,6 +7683,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} of {1}, after a round that takes {2} away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} planned, {1}: {2} short</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7714,6 +7750,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} stitches are {1} round; a head of {2} with {3} % ease asks for {4}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} stitches become {1} in {2} rounds or more: a round can make every second stitch at most</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7734,7 +7774,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0} stitches, {1} cm round</source>
+        <source>{0} stitches, {1} round</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7915,10 +7955,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0}: {1} g</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}: {1} g planned, {2}: {3} g short</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -44,10 +44,10 @@ if TYPE_CHECKING:
 
     from PySide6.QtGui import QShowEvent
 
-    from chartmaker.knit.units import Units
     from chartmaker.model.band import Band
     from chartmaker.model.design import Design
     from chartmaker.model.edits import ReplaceBands
+    from chartmaker.model.units import Units
 
 
 class CrownDialog(QDialog):

@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
     from chartmaker.knit.depth import Depth, Part
     from chartmaker.knit.depth_rules import WantedDepth
-    from chartmaker.knit.units import Units
+    from chartmaker.model.units import Units
 
 BAR_WIDTH, AIR, GAP = 34.0, 8.0, 8.0
 TINTS = {"brim": 0.62, "widening": 0.46, "body": 0.28, "crown": 0.46}

@@ -25,6 +25,7 @@ from chartmaker.checks.finding import SEVERITIES, Finding
 
 if TYPE_CHECKING:
     from chartmaker.app.open_design import OpenDesign
+    from chartmaker.app.units_setting import UnitsSetting
 
 LEAST_HEIGHT, HEIGHT = 96, 136
 """At first, by how much there is to tell; the line above it can be dragged."""
@@ -40,9 +41,9 @@ class FindingsStrip(QWidget):
     """The `Place` that the chosen finding leads to."""
     folded = Signal(bool)
 
-    def __init__(self, document: OpenDesign, parent: QWidget | None = None) -> None:
+    def __init__(self, document: OpenDesign, units: UnitsSetting, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.document = document
+        self.document, self._units = document, units
         self._findings: tuple[Finding, ...] = ()
         self.fold = QToolButton()
         self.fold.setAutoRaise(True)
@@ -61,6 +62,7 @@ class FindingsStrip(QWidget):
         self.mend.clicked.connect(self.apply_remedy)
         self._lay_out()
         document.appraised.connect(self.refresh)
+        units.changed.connect(self._show_units)
         if document.is_appraised:
             self.refresh()
         else:
@@ -93,15 +95,20 @@ class FindingsStrip(QWidget):
         icons = {severity: severity_icon(severity, self.palette()) for severity in SEVERITIES}
         for finding in findings:
             place = self.fontMetrics().elidedText(told(finding.place.text), Qt.TextElideMode.ElideRight, WIDEST_PLACE)
-            item = QTreeWidgetItem([tr(finding.severity), place, told(finding.message)])
+            message = told(finding.message, self._units.units)
+            item = QTreeWidgetItem([tr(finding.severity), place, message])
             item.setIcon(0, icons[finding.severity])
             for column in range(3):
-                item.setToolTip(column, plain_tip(f"{told(finding.place.text)}: {told(finding.message)}"))
+                item.setToolTip(column, plain_tip(f"{told(finding.place.text)}: {message}"))
             self.list.addTopLevelItem(item)
         self.list.blockSignals(False)
         if chosen in findings:
             self._choose(findings.index(chosen))
         self._show_remedy()
+
+    def _show_units(self) -> None:
+        if self.document.has_appraisal:
+            self.refresh(is_anew=True)
 
     @property
     def chosen(self) -> Finding | None:
@@ -205,7 +212,7 @@ class FindingsStrip(QWidget):
         hint = tr("A click leads to the place of a finding; what would mend it stands here.")
         if not self._findings:
             hint = tr("Nothing noticed.")
-        self.remedy.setText(hint if finding is None else sentence(told(finding.remedy)))
+        self.remedy.setText(hint if finding is None else sentence(told(finding.remedy, self._units.units)))
         self.remedy.setToolTip(plain_tip(self.remedy.text()))
         has_lot = finding is not None and finding.remedy_lot is not None
         self.mend.setVisible(has_lot)

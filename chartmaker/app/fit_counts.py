@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from PySide6.QtGui import QKeyEvent, QMouseEvent
 
     from chartmaker.knit.fit import Candidate, Fit
-    from chartmaker.knit.units import Units
+    from chartmaker.model.units import Units
 
 NOW = "▸ "
 """Before the count that the hat has."""

@@ -11,8 +11,8 @@ from chartmaker.knit.moved import Moved, have_measurements_moved, moved
 
 if TYPE_CHECKING:
     from chartmaker.knit.fit import Help
-    from chartmaker.knit.units import Units
     from chartmaker.model.design import Design
+    from chartmaker.model.units import Units
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from functools import partial
 from typing import TYPE_CHECKING
 
@@ -12,6 +11,7 @@ from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QScrollArea, QSizePol
 from chartmaker.app.side_thread import SideThread
 from chartmaker.app.told import told
 from chartmaker.app.words import tr
+from chartmaker.model.units import reason
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
@@ -23,9 +23,9 @@ if TYPE_CHECKING:
     from chartmaker.app.units_setting import UnitsSetting
     from chartmaker.knit.depth import Depth
     from chartmaker.knit.fit import Candidate, Help
-    from chartmaker.knit.units import Units
     from chartmaker.model.design import Design
     from chartmaker.model.edits import Edit
+    from chartmaker.model.units import Units
 
 AIR = 10
 
@@ -122,7 +122,7 @@ class FitSide(QScrollArea):
         moved = reading.moved
         self._moved.setVisible(moved is not None and bool(moved.sentences))
         if moved is not None:
-            self.moved_words.setText("\n".join(_sentence(text) for text in moved.sentences))
+            self.moved_words.setText("\n".join(_sentence(text, self._units.units) for text in moved.sentences))
             self.fit_anew.setVisible(moved.edit is not None)
 
     def _show_counts(self) -> None:
@@ -166,7 +166,7 @@ class FitSide(QScrollArea):
                 length(depth.cm), wanted_words(depth.wanted, self._units.units), self._verdict(depth)
             )
         )
-        self.depth_words.setToolTip(told(depth.wanted.rule))
+        self.depth_words.setToolTip(told(depth.wanted.rule, self._units.units))
         rounds = depth.rounds_to_add if depth.has_crown else 0
         self.add_or_take.setVisible(bool(rounds))
         text = tr("Add {0} rounds") if rounds > 0 else tr("Take out {0} rounds")
@@ -185,7 +185,7 @@ class FitSide(QScrollArea):
         self._helps_heading.setVisible(bool(helps))
         for one in helps:
             line = _line()
-            line.setText(_in_units(_sentence(one.text), self._units.units))
+            line.setText(_sentence(one.text, self._units.units))
             button = _button(partial(self._do, one.edit))
             button.setText(tr("Do so: {0} stitches").format(one.candidate.stitches))
             button.setAccessibleDescription(line.text())
@@ -213,7 +213,7 @@ class FitSide(QScrollArea):
         try:
             edit = make()
         except ValueError as error:
-            self.refused.emit(str(error))
+            self.refused.emit(told(reason(error), self._units.units))
         else:
             self._do(edit)
 
@@ -278,11 +278,6 @@ def _heading(text: str) -> QLabel:
     return label
 
 
-def _sentence(text: str) -> str:
-    spoken = told(text)
+def _sentence(text: str, units: Units) -> str:
+    spoken = told(text, units)
     return spoken[:1].upper() + spoken[1:] + "."
-
-
-def _in_units(text: str, units: Units) -> str:
-    """Write the lengths of a sentence from below, which are in cm with one place, in the units that are shown."""
-    return re.sub(r"(\d+\.\d) cm\b", lambda found: units.length.told(float(found[1])), text)

@@ -22,8 +22,10 @@ from PySide6.QtWidgets import (
 
 from chartmaker.app.hat_fields import GROUPS, NOTES, Field, FoldRoundsField, OptionalField, depth_by_rule_cm
 from chartmaker.app.number_boxes import AS_IT_IS, CalmWheel, MeasureBox, OptionalLengthLine
+from chartmaker.app.told import told
 from chartmaker.app.trims_box import TrimsBox
 from chartmaker.app.words import tr
+from chartmaker.model.units import reason
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -32,7 +34,7 @@ if TYPE_CHECKING:
 
     from chartmaker.app.open_design import OpenDesign
     from chartmaker.app.units_setting import UnitsSetting
-    from chartmaker.knit.units import Quantity
+    from chartmaker.model.units import Quantity
 
 Control = QLineEdit | QComboBox | MeasureBox | QSpinBox
 LEAST_WIDTH = 250
@@ -93,7 +95,7 @@ class HatForm(QScrollArea):
         try:
             edit = field.edit(self.document.design, value)
         except ValueError as error:
-            self.refused.emit(str(error))
+            self.refused.emit(told(reason(error), self._units.units))
             self.refresh()
         else:
             self.document.do(edit)

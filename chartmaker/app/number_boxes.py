@@ -9,7 +9,7 @@ from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtWidgets import QDoubleSpinBox, QLineEdit, QWidget
 
 from chartmaker.app.words import tr
-from chartmaker.knit.units import IMPERIAL, METRIC, Quantity
+from chartmaker.model.units import IMPERIAL, METRIC, Quantity
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QKeyEvent

@@ -10,7 +10,6 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QStackedWidget, QTabBar, QVBo
 from chartmaker.app.colourway_box import ColourwayBox
 from chartmaker.app.page_frame import PageFrame, rule
 from chartmaker.app.seeing import kept_seeing
-from chartmaker.app.units_setting import UnitsSetting
 from chartmaker.app.words import tr
 
 if TYPE_CHECKING:
@@ -21,6 +20,7 @@ if TYPE_CHECKING:
 
     from chartmaker.app.lots_desk import LotsDesk
     from chartmaker.app.open_design import OpenDesign
+    from chartmaker.app.units_setting import UnitsSetting
 
 PAGES = ("lots", "hat", "chart", "yarn", "baths", "sheets")
 """In the order of the job."""
@@ -36,19 +36,20 @@ class Pages(QWidget):
     failed = Signal(object)
     """The exception that kept a page from showing what it is for."""
 
-    def __init__(
+    def __init__(  # noqa: PLR0913 - what the pages need of their window
         self,
         document: OpenDesign,
         lots: LotsDesk,
         waiting: QWidget,
         *,
         settings: QSettings,
+        units: UnitsSetting,
         actions: Callable[[], Mapping[str, QAction]],
     ) -> None:
         """Show what waits for the chart, with the chart's tab in front; `actions` gives the window's by their ids."""
         super().__init__()
         self._settings, self._actions = settings, actions
-        self.units = UnitsSetting(settings, self)
+        self._units = units
         self._document, self._lots = document, lots
         self._made: dict[str, QWidget] = {}
         self.stack = QStackedWidget()
@@ -97,7 +98,7 @@ class Pages(QWidget):
         from chartmaker.app.keeping_strip import KeepingStrip
 
         if name == "hat":
-            page = hat_page.HatPage(self._document, self.units, seeing=lambda: kept_seeing(self._settings))
+            page = hat_page.HatPage(self._document, self._units, seeing=lambda: kept_seeing(self._settings))
             page.refused.connect(self.refused)
             return page
         if name == "lots":
@@ -107,13 +108,13 @@ class Pages(QWidget):
             lots.chosen.connect(self._lots.choose)
             return lots
         if name == "yarn":
-            yarn = yarn_page.YarnPage(self._document, UnitsSetting(self._settings, self))
+            yarn = yarn_page.YarnPage(self._document, self._units)
             yarn.refused.connect(self.refused)
             return yarn
         if name == "sheets":
             from chartmaker.app.sheets_page import SheetsPage
 
-            sheets = SheetsPage(self._document, self.units, self._settings)
+            sheets = SheetsPage(self._document, self._units, self._settings)
             for signal, action in ((sheets.print_asked, "file.print"), (sheets.file_asked, "file.pdf")):
                 signal.connect(self._actions()[action].trigger)
             sheets.failed.connect(self.failed)

@@ -13,7 +13,7 @@ if TYPE_CHECKING:
 
     from chartmaker.app.background import Work
     from chartmaker.app.filing import Filing
-    from chartmaker.knit.units import Units
+    from chartmaker.model.units import Units
 
 
 class PrintDesk:

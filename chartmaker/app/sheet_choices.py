@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from PySide6.QtCore import QSettings
 
-    from chartmaker.knit.units import Units
+    from chartmaker.model.units import Units
     from chartmaker.sheets.boxes import Pixels
     from chartmaker.sheets.job import PrintJob
 

@@ -12,7 +12,7 @@ from chartmaker.app.side_thread import SideThread
 if TYPE_CHECKING:
     from chartmaker.app.sheet_choices import SheetChoices
     from chartmaker.appraisal import Appraisal
-    from chartmaker.knit.units import Units
+    from chartmaker.model.units import Units
     from chartmaker.sheets.boxes import Pixels
     from chartmaker.sheets.page_picture import PagePicture
     from chartmaker.sheets.print_sheets import Printed

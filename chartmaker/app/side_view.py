@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 
     from chartmaker.app.open_design import OpenDesign
     from chartmaker.app.units_setting import UnitsSetting
-    from chartmaker.knit.units import Units
+    from chartmaker.model.units import Units
 
 MARGIN = 10.0
 ALIGNED = {

@@ -11,12 +11,12 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QWidget
 
 from chartmaker.app.number_boxes import PlainNumberBox
 from chartmaker.app.words import tr
-from chartmaker.knit.units import IMPERIAL, SYSTEMS, Quantity
+from chartmaker.model.units import IMPERIAL, SYSTEMS, Quantity
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
 
-    from chartmaker.knit.units import Units
+    from chartmaker.model.units import Units
 
 MOST = 9999.0
 """Of what can be typed; what can be knitted the model says."""

@@ -38,7 +38,7 @@ class StartDialog(QDialog):
         super().__init__(parent)
         self.setWindowTitle(tr("A new hat"))
         self.resize(970, 640)
-        self._settings, self._palette = settings, palette
+        self._settings, self._palette, self._units = settings, palette, units
         self.questions = StartQuestions(units.units, palette)
         self.preview = StartPreview(units)
         self.trouble = QLabel()
@@ -62,7 +62,7 @@ class StartDialog(QDialog):
         given = self.questions.given
         self.outcome = outcome = outcome_of(given, self._palette)
         self.questions.show_outcome(given, outcome)
-        trouble = told(outcome.troubles.get("", ""))
+        trouble = told(outcome.troubles.get("", ""), self._units.units)
         self.trouble.setText(f"! {trouble[:1].upper()}{trouble[1:]}")
         self.trouble.setVisible(bool(trouble))
         self.preview.show_design(outcome.design, self._palette)

@@ -11,6 +11,7 @@ from chartmaker.knit.brims import Brim
 from chartmaker.knit.depth import depth_of
 from chartmaker.knit.starter import started
 from chartmaker.model.gauge import gauge_counted
+from chartmaker.model.units import reason
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator, Mapping
@@ -82,7 +83,7 @@ def outcome_of(given: Given, palette: Palette | None = None) -> Outcome:
         try:
             return make()
         except ValueError as refusal:
-            troubles[name] = str(refusal)
+            troubles[name] = reason(refusal)
             return None
 
     across = tried("stitches", lambda: _gauge(given, rounds=False))
@@ -92,7 +93,7 @@ def outcome_of(given: Given, palette: Palette | None = None) -> Outcome:
     try:
         usual = defaults_for(shape=given.shape, head_cm=head or Answers().head_cm, gauge=gauge)
     except ValueError as refusal:
-        return Outcome(None, {}, {}, troubles or {"": str(refusal)})
+        return Outcome(None, {}, {}, troubles or {"": reason(refusal)})
     answers = usual
     for name, answer in _answers(given):
         taken = tried(name, partial(answer, answers))

@@ -13,7 +13,7 @@ from chartmaker.app.words import tr
 from chartmaker.knit.sizes import Size, sizes, us_hat_size_text
 
 if TYPE_CHECKING:
-    from chartmaker.knit.units import Units
+    from chartmaker.model.units import Units
 
 MEASURED = 0
 """Place of what is no size in the list."""

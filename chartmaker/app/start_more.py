@@ -11,8 +11,8 @@ from chartmaker.app.start_boxes import UNCOUNTED, WHOLE, ChoiceBox, QuantityBox
 from chartmaker.app.start_form import StartForm
 from chartmaker.app.words import tr
 from chartmaker.knit.crown import FEWEST_SECTIONS, MOST_SECTIONS
-from chartmaker.knit.units import Quantity
 from chartmaker.model.hat import SHAPES
+from chartmaker.model.units import Quantity, in_units
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Mapping
@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from PySide6.QtWidgets import QWidget
 
     from chartmaker.app.start_given import Given, Outcome
-    from chartmaker.knit.units import Units
+    from chartmaker.model.units import Units
 
 PERCENT = Quantity(1.0, " %")
 PROFILE_WORDS = {"round": "round, a hemisphere", "flat": "flat, a wheel", "pointed": "pointed, a cone"}
@@ -77,6 +77,7 @@ class MoreForm(StartForm):
 
     def __init__(self, units: Units, parent: QWidget | None = None) -> None:
         super().__init__(is_beside=True, parent=parent)
+        self._units = units
         self._questions = tuple(_questions(units))
         self.boxes: dict[str, QuantityBox | ChoiceBox] = {}
         self._usual: Mapping[str, Any] = {}
@@ -93,7 +94,7 @@ class MoreForm(StartForm):
             if value is not None:
                 box.show_answer(value)
             if not given.is_own(name):
-                said = question.says or outcome.sources.get(question.source_of or name, "")
+                said = in_units(question.says or outcome.sources.get(question.source_of or name, ""), self._units)
                 row.tell_source(tr(said))
             elif usual is not None:
                 row.tell_source(tr("Your own; usual here: {0}").format(box.told(usual)))

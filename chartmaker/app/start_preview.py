@@ -11,6 +11,7 @@ from chartmaker.app.blank import blank_design
 from chartmaker.app.findings_strip import sentence
 from chartmaker.app.open_design import OpenDesign
 from chartmaker.app.side_view import SideView
+from chartmaker.app.told import told
 from chartmaker.app.words import tr
 
 if TYPE_CHECKING:
@@ -38,6 +39,7 @@ class StartPreview(QWidget):
         self.document = OpenDesign(blank_design())
         self.document.setParent(self)
         self._palette: Palette | None = None
+        self._units = units
         self.side = SideView(self.document, units)
         self.setMinimumWidth(NARROWEST)
         self.words, self.beware = _text(), _text()
@@ -62,7 +64,11 @@ class StartPreview(QWidget):
         appraisal = self.document.appraisal
         self.words.setText("\n".join(_lines(appraisal)))
         self._words.updateGeometry()
-        troubles = [sentence(found.message) for found in appraisal.findings if _is_told(found.check, found.severity)]
+        troubles = [
+            sentence(told(found.message, self._units.units))
+            for found in appraisal.findings
+            if _is_told(found.check, found.severity)
+        ]
         self.beware.setText("\n".join(f"! {trouble}" for trouble in troubles[:3]))
         self.beware.setVisible(bool(troubles))
 

@@ -29,19 +29,18 @@ from chartmaker.app.start_yarn import YarnBox
 from chartmaker.app.told import told
 from chartmaker.app.words import number, tr
 from chartmaker.knit.brims import BRIM_KINDS
-from chartmaker.knit.units import CM_PER_INCH, IMPERIAL, INCHES_OF_GAUGE
+from chartmaker.model.units import CM_PER_INCH, IMPERIAL, INCHES_OF_GAUGE
 
 if TYPE_CHECKING:
     from collections.abc import Callable
 
     from chartmaker.app.start_given import Outcome
-    from chartmaker.knit.units import Units
     from chartmaker.model.palette import Palette
+    from chartmaker.model.units import Units
 
 WIDTH = 470
 OUT_OF_RANGE = re.compile(r" is (-?[\d.]+(?:e[+-]\d+)?), outside (-?[\d.]+) to (-?[\d.]+)$")
 """How the model tells that."""
-LENGTH_IN_CM = re.compile(r"(?<!per )(?<![\d.])(-?\d+(?:\.\d+)?) cm")
 
 
 class StartQuestions(QScrollArea):
@@ -112,7 +111,9 @@ class StartQuestions(QScrollArea):
         self.more.show_outcome(given, outcome)
         for name, row in self.rows.items():
             label = row.label.text().replace("&", "")
-            row.tell_trouble(self._in_units(_plain(outcome.troubles.get(name, ""), label, partial(self._told, name))))
+            row.tell_trouble(
+                told(_plain(outcome.troubles.get(name, ""), label, partial(self._told, name)), self._units)
+            )
         self._tell_sources(given)
         if any(name in self.more.rows for name in outcome.troubles):
             self.unfold(is_open=True)
@@ -129,13 +130,6 @@ class StartQuestions(QScrollArea):
     def rows(self) -> dict[str, Row]:
         """Every question but the shape."""
         return {**self.form.rows, **self.more.rows}
-
-    def _in_units(self, sentence: str) -> str:
-        """Tell the lengths in a sentence in the units of the window; the model tells them in cm."""
-        text = told(sentence)
-        if self._units is not IMPERIAL:
-            return text
-        return LENGTH_IN_CM.sub(lambda found: self._units.length.told(float(found[1])), text)
 
     def _told(self, name: str, value: float) -> str:
         """Write a number as the box of a question would."""

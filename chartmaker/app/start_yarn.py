@@ -11,8 +11,8 @@ from chartmaker.app.start_boxes import QuantityBox
 from chartmaker.app.words import tr
 
 if TYPE_CHECKING:
-    from chartmaker.knit.units import Units
     from chartmaker.model.palette import Palette
+    from chartmaker.model.units import Units
 
 TYPED = 0
 """Place of what is no yarn in the list."""

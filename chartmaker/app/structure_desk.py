@@ -13,10 +13,10 @@ if TYPE_CHECKING:
     from PySide6.QtWidgets import QWidget
 
     from chartmaker.app.chart_canvas import ChartCanvas
-    from chartmaker.knit.units import Units
     from chartmaker.model.design import Design
     from chartmaker.model.edits import Edit
     from chartmaker.model.repeat_edits import Side
+    from chartmaker.model.units import Units
 
 
 class StructureDesk:

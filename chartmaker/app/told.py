@@ -13,13 +13,15 @@ from functools import lru_cache
 
 from chartmaker.app.words import tr
 from chartmaker.files.assets import assets_folder
+from chartmaker.model.units import METRIC, Units, in_units
 
 LONGEST = 2000
 """Letters of a text that is looked for among the sentences."""
 
 
-def told(text: str) -> str:
-    """Give a sentence of the layers below in the language of the window."""
+def told(text: str, units: Units = METRIC) -> str:
+    """Give a sentence of the layers below in the language of the window, its measures in the units of the window."""
+    text = in_units(text, units)
     if not _has_other_language() or len(text) > LONGEST:
         return text
     for source, pattern in _known():

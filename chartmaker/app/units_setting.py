@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QLocale, QObject, Signal
 
-from chartmaker.knit.units import IMPERIAL, METRIC, Units, units_named
+from chartmaker.model.units import IMPERIAL, METRIC, Units, units_named
 
 if TYPE_CHECKING:
     from PySide6.QtCore import QSettings

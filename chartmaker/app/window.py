@@ -31,6 +31,7 @@ from chartmaker.app.seeing import keep_seeing, kept_seeing
 from chartmaker.app.selection_label import SelectionLabel
 from chartmaker.app.stitch_line import StitchLine
 from chartmaker.app.told import told
+from chartmaker.app.units_setting import UnitsSetting
 from chartmaker.app.views import view_named
 from chartmaker.app.waiting_page import WaitingPage
 
@@ -42,7 +43,6 @@ if TYPE_CHECKING:
     from chartmaker.app.chart_page import ChartPage
     from chartmaker.app.open_design import OpenDesign
     from chartmaker.app.print_desk import PrintDesk
-    from chartmaker.app.units_setting import UnitsSetting
     from chartmaker.checks.finding import Place
 
 
@@ -89,14 +89,19 @@ class Window(QMainWindow):
         self.history = History(document, self.lots.open_palette)
         self.autosave = Autosave(document, own_file, state and state / "recovery")
         self._left_work = LeftWorkOffer(self.filing, self.autosave)
-        self.findings = FindingsStrip(document)
+        self.units = UnitsSetting(settings, self)
+        self.findings = FindingsStrip(document, self.units)
         self._chart: ChartPage | None = None
         self._waiting = WaitingPage()
         self._arrival = Arrival(self)
         self._pages = Pages(
-            document, self.lots, self._waiting, settings=settings, actions=lambda: self.actions_made.made
+            document,
+            self.lots,
+            self._waiting,
+            settings=settings,
+            units=self.units,
+            actions=lambda: self.actions_made.made,
         )
-        self.units = self._pages.units
         self.colourways = self._pages.colourways
         self._hover = StitchLine()
         self._lay_out()

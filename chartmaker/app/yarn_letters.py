@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from chartmaker.app.units_setting import UnitsSetting
     from chartmaker.appraisal import LetterAppraisal
     from chartmaker.knit.interval import Interval
-    from chartmaker.knit.units import Quantity
+    from chartmaker.model.units import Quantity
 
 LOT, BAR, STITCHES = 1, 2, 3
 """Columns that are treated apart."""

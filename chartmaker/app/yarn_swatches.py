@@ -12,6 +12,7 @@ from chartmaker.app.table import Cell, ReadingTable
 from chartmaker.app.told import told
 from chartmaker.app.words import number, tr
 from chartmaker.app.yarn_letters import figure
+from chartmaker.model.units import reason
 
 if TYPE_CHECKING:
     from chartmaker.app.open_design import OpenDesign
@@ -96,7 +97,7 @@ class SwatchesPane(QWidget):
             try:
                 swatch_loop_cm(swatch, self.document.design)
             except ValueError as refusal:
-                found.append(f"! {told(str(refusal))}")
+                found.append(f"! {told(reason(refusal), self.units.units)}")
         return found
 
     def _menu(self) -> QMenu:

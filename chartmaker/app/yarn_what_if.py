@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from chartmaker.app.open_design import OpenDesign
     from chartmaker.app.units_setting import UnitsSetting
     from chartmaker.knit.what_if import LetterChange, WhatIf
+    from chartmaker.model.units import Units
 
 
 class WhatIfPane(QWidget):
@@ -48,7 +49,7 @@ class WhatIfPane(QWidget):
         self.choice.currentIndexChanged.connect(self._compare)
         self.do_it.clicked.connect(self._do)
         document.appraised.connect(self._turn_stale)
-        units.changed.connect(self._compare)
+        units.changed.connect(self._turn_stale)
 
     def showEvent(self, event: QShowEvent) -> None:
         """Come up to date."""
@@ -66,12 +67,13 @@ class WhatIfPane(QWidget):
         from chartmaker.knit.what_if import what_ifs
 
         self._is_stale = False
-        chosen = self.choice.currentText()
+        at = self.choice.currentIndex()
+        chosen = self._choices[at].text if 0 <= at < len(self._choices) else ""
         self._choices = what_ifs(self.document.design)
         self.choice.blockSignals(True)
         self.choice.clear()
-        self.choice.addItems([_words(one) for one in self._choices])
-        self.choice.setCurrentIndex(max(0, self.choice.findText(chosen)))
+        self.choice.addItems([_words(one, self.units.units) for one in self._choices])
+        self.choice.setCurrentIndex(next((at for at, one in enumerate(self._choices) if one.text == chosen), 0))
         self.choice.blockSignals(False)
         self._compare()
 
@@ -115,9 +117,9 @@ class WhatIfPane(QWidget):
             self.document.do(self._choices[index].edit)
 
 
-def _words(one: WhatIf) -> str:
+def _words(one: WhatIf, units: Units) -> str:
     """Give a change as a line of the list."""
-    text = told(one.text)
+    text = told(one.text, units)
     if one.kind == "size":
         return text
     return tr("colourway {0}").format(text) if one.kind == "colourway" else tr("not the band {0}").format(text)

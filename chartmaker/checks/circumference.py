@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from chartmaker.checks.facts import Facts
 from chartmaker.checks.finding import Finding, Place
 from chartmaker.knit.fit import FITS, TIGHTEST_CM, TOO_TIGHT, fit, verdict
+from chartmaker.model.units import Measured, Units
 
 NAME = "circumference"
 
@@ -19,14 +20,21 @@ def check(facts: Facts) -> Iterator[Finding]:
         check=NAME,
         severity="warn",
         place=Place(text="cast-on edge", round=0, page="hat"),
-        message=(
-            f"{facts.cast_on_stitches} stitches are {facts.circumference_cm:.1f} cm round; "
-            f"a head of {hat.head_cm:g} cm "
-            f"with {hat.ease_percent:g} % ease asks for {hat.wanted_cm:.1f} cm"
-            + (f", and more than {TIGHTEST_CM:g} cm under the head will not go on" if judged == TOO_TIGHT else "")
-        ),
+        message=Measured(lambda units: _message(facts, units) + (_too_tight(units) if judged == TOO_TIGHT else "")),
         remedy=_remedy(facts),
     )
+
+
+def _message(facts: Facts, units: Units) -> str:
+    hat, length = facts.design.hat, units.length
+    return (
+        f"{facts.cast_on_stitches} stitches are {length.told(facts.circumference_cm)} round; a head of "
+        f"{length.brief(hat.head_cm)} with {hat.ease_percent:g} % ease asks for {length.told(hat.wanted_cm)}"
+    )
+
+
+def _too_tight(units: Units) -> str:
+    return f", and more than {units.length.brief(TIGHTEST_CM)} under the head will not go on"
 
 
 def _remedy(facts: Facts) -> str:
@@ -41,7 +49,9 @@ def _remedy(facts: Facts) -> str:
             f"no count that every band allows is nearer to {found.target_stitches:.0f} stitches: "
             "change a repeat, the gauge or the ease"
         )
-    return (
-        f"cast on {nearest.stitches} stitches, {nearest.circumference_cm:.1f} cm round, "
-        "the nearest that every band allows, or change the gauge or the ease"
+    return Measured(
+        lambda units: (
+            f"cast on {nearest.stitches} stitches, {units.length.told(nearest.circumference_cm)} round, "
+            "the nearest that every band allows, or change the gauge or the ease"
+        )
     )

@@ -6,6 +6,7 @@ from chartmaker.checks.facts import Facts
 from chartmaker.checks.finding import Finding, Place
 from chartmaker.knit.depth import DEEP
 from chartmaker.knit.depth_rules import TOLERANCE_CM
+from chartmaker.model.units import Measured, Units
 
 NAME = "depth"
 SHORT_BY_MUCH_CM = 1.0
@@ -27,23 +28,25 @@ def check(facts: Facts) -> Iterator[Finding]:
         check=NAME,
         severity="warn" if abs(depth.off_cm) > limit else "note",
         place=Place(text="depth", page="hat"),
-        message=(
-            f"the hat is {depth.verdict}: {depth.cm:.1f} cm along the fabric from the worn edge to the middle of the "
-            f"top, where {_asked(facts)} is asked for"
+        message=Measured(
+            lambda units: (
+                f"the hat is {depth.verdict}: {units.length.told(depth.cm)} along the fabric from the worn edge to the "
+                f"middle of the top, where {_asked(facts, units)} is asked for"
+            )
         ),
         remedy=_remedy(depth.rounds_to_add, facts),
     )
 
 
-def _asked(facts: Facts) -> str:
-    wanted = facts.depth.wanted
+def _asked(facts: Facts, units: Units) -> str:
+    wanted, length = facts.depth.wanted, units.length
     if wanted.highest_cm is None:
-        span = f"{wanted.lowest_cm:.1f} cm or more"
+        span = f"{length.told(wanted.lowest_cm)} or more"
     elif wanted.highest_cm == wanted.lowest_cm:
-        span = f"{wanted.lowest_cm:.1f} cm"
+        span = length.told(wanted.lowest_cm)
     else:
-        span = f"{wanted.lowest_cm:.1f} to {wanted.highest_cm:.1f} cm"
-    return f"{span}, within {TOLERANCE_CM:g} cm,"
+        span = length.span(wanted.lowest_cm, wanted.highest_cm)
+    return f"{span}, within {length.brief(TOLERANCE_CM)},"
 
 
 def _remedy(rounds: int, facts: Facts) -> str:

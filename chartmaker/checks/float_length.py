@@ -6,6 +6,7 @@ from itertools import groupby
 from chartmaker.checks.facts import Facts
 from chartmaker.checks.finding import Finding, Place
 from chartmaker.knit.floats import LongFloat
+from chartmaker.model.units import Measured
 
 NAME = "float-length"
 MOST_NAMED = 6
@@ -29,9 +30,11 @@ def _finding(facts: Facts, index: int, letter: str, found: list[LongFloat]) -> F
         check=NAME,
         severity="warn",
         place=Place(text=facts.round_place(index), round=index, stitch=longest.start % repeat, letters=letter),
-        message=(
-            f"{letter} makes {count} of up to {longest.length} stitches, {longest.length_cm:.1f} cm; "
-            f"the limit is {facts.design.limits.float_cm:g} cm"
+        message=Measured(
+            lambda units: (
+                f"{letter} makes {count} of up to {longest.length} stitches, {units.length.told(longest.length_cm)}; "
+                f"the limit is {units.length.brief(facts.design.limits.float_cm)}"
+            )
         ),
         remedy=f"catch {letter} behind {_stitches(found)}",
     )

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from chartmaker.checks.facts import Facts, PairAppraisal
 from chartmaker.checks.finding import Finding, Place
 from chartmaker.checks.mending import mend
+from chartmaker.model.units import Measured
 
 NAME = "pair-contrast"
 
@@ -26,10 +27,12 @@ def _finding(facts: Facts, pair: PairAppraisal) -> Finding:
         check=NAME,
         severity="warn" if pair.grade == "lost" else "note",
         place=Place(text=f"{first} with {second}", letters=pair.letters, round=_first_round(facts, pair.letters)),
-        message=(
-            f"{facts.name_of(first)} and {facts.name_of(second)} differ by {pair.value_difference:.1f} in value, "
-            f"{pair.value_difference_low:.1f} for certain: {pair.grade} along {pair.drawn_cm / 100:.1f} m of edge"
-            f"{facts.predicted_words(pair.letters)}"
+        message=Measured(
+            lambda units: (
+                f"{facts.name_of(first)} and {facts.name_of(second)} differ by {pair.value_difference:.1f} in value, "
+                f"{pair.value_difference_low:.1f} for certain: {pair.grade} along "
+                f"{units.yarn.told(pair.drawn_cm / 100)} of edge{facts.predicted_words(pair.letters)}"
+            )
         ),
         remedy=way_out.text,
         remedy_lot=way_out.change,

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from chartmaker.checks.facts import Facts
 from chartmaker.checks.finding import Finding, Place
 from chartmaker.knit.loop import loop_from_gauge, swatch_loop_cm
+from chartmaker.model.units import Measured, reason
 
 NAME = "swatch"
 FAR_OFF = 0.3
@@ -22,11 +23,21 @@ def check(facts: Facts) -> Iterator[Finding]:
             loop_cm = swatch_loop_cm(swatch, facts.design)
         except ValueError as trouble:
             remedy = "count its stitches and floats again; it is passed over meanwhile"
-            yield _finding(number, "warn", str(trouble), remedy)
+            yield _finding(number, "warn", reason(trouble), remedy)
             continue
         if abs(loop_cm / by_gauge - 1) > FAR_OFF:
-            message = f"it gives {loop_cm:.2f} cm of yarn to a stitch, where the gauge asks for about {by_gauge:.2f} cm"
-            yield _finding(number, "note", message, "check its count, its floats and the grist, or the gauge")
+            yield _finding(
+                number, "note", _unlike(loop_cm, by_gauge), "check its count, its floats and the grist, or the gauge"
+            )
+
+
+def _unlike(loop_cm: float, by_gauge_cm: float) -> str:
+    return Measured(
+        lambda units: (
+            f"it gives {units.length.fine(loop_cm)} of yarn to a stitch, "
+            f"where the gauge asks for about {units.length.fine(by_gauge_cm)}"
+        )
+    )
 
 
 def _finding(number: int, severity: str, message: str, remedy: str) -> Finding:

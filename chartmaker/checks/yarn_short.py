@@ -4,6 +4,9 @@ from collections.abc import Iterator
 
 from chartmaker.checks.facts import Facts, LetterAppraisal
 from chartmaker.checks.finding import Finding, Place
+from chartmaker.dye.plan import BathPlan
+from chartmaker.knit.yarn import Requirement
+from chartmaker.model.units import Measured, Units, at_the_pot
 
 NAME = "yarn-short"
 
@@ -17,18 +20,21 @@ def check(facts: Facts) -> Iterator[Finding]:
 
 def _finding(facts: Facts, letter: LetterAppraisal) -> Finding:
     need = letter.requirement
-    on_hand = f"{need.on_hand_g:.0f} g on hand"
-    if need.taken_g:
-        on_hand += f", of which other letters take {min(need.taken_g, need.on_hand_g):.0f} g"
     return Finding(
         check=NAME,
         severity="warn",
         place=Place(text=f"letter {letter.letter}, lot {need.lot}", letters=letter.letter, page="yarn"),
-        message=(
-            f"{facts.name_of(letter.letter)}: {need.planned_g:.0f} g planned, {on_hand}: {need.short_g:.0f} g short"
-        ),
+        message=Measured(lambda units: f"{facts.name_of(letter.letter)}: {_amounts(need, units)}"),
         remedy=_remedy(facts, letter),
     )
+
+
+def _amounts(need: Requirement, units: Units) -> str:
+    weight = units.weight.rough
+    on_hand = f"{weight(need.on_hand_g)} on hand"
+    if need.taken_g:
+        on_hand += f", of which other letters take {weight(min(need.taken_g, need.on_hand_g))}"
+    return f"{weight(need.planned_g)} planned, {on_hand}: {weight(need.short_g)} short"
 
 
 def _remedy(facts: Facts, letter: LetterAppraisal) -> str:
@@ -36,8 +42,14 @@ def _remedy(facts: Facts, letter: LetterAppraisal) -> str:
         for load in plan.loads:
             if letter.lot and letter.lot.id in dict(load.lots):
                 which = "the first load" if load.load == 1 else f"exhaust {load.load - 1}"
-                return (
-                    f"dye {load.fibre_g:.0f} g of fibre as {which} of bath {plan.bath.id}, {plan.dyestuff_g:.0f} g of "
-                    f"{plan.bath.dyestuff}"
-                )
+                return _dye(load.fibre_g, which, plan)
     return "no bath is recorded for this lot, so nothing can be planned: choose another lot, or record its bath"
+
+
+def _dye(fibre_g: float, which: str, plan: BathPlan) -> str:
+    return Measured(
+        lambda units: (
+            f"dye {at_the_pot(fibre_g, units)} of fibre as {which} of bath {plan.bath.id}, {plan.dyestuff_g:.0f} g of "
+            f"{plan.bath.dyestuff}"
+        )
+    )

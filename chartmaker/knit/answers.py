@@ -6,11 +6,12 @@ from dataclasses import dataclass
 
 from chartmaker.knit.brims import Brim
 from chartmaker.knit.crown import FLAT, ROUND, Crown, steepest
-from chartmaker.knit.depth_rules import Plate, cap_depths, tam_depth
+from chartmaker.knit.depth_rules import OVER_A_THIRD_CM, Plate, cap_depths, tam_depth
 from chartmaker.knit.profile import flat_disc_decreases
 from chartmaker.model.bounds import MOST_LETTERS, require_letter, require_one_of, require_short, require_within
 from chartmaker.model.gauge import Gauge, Swatch
 from chartmaker.model.hat import SHAPES, Trim
+from chartmaker.model.units import Measured
 
 EASE_PERCENT = -9.0
 STRAIGHT_SHARE = 0.25
@@ -161,14 +162,25 @@ def sources_for(shape: str) -> tuple[Sourced, ...]:
         Sourced("ease_percent", "About 9 % smaller than the head: stranded hats, The Knitter 2019"),
         Sourced("depth_cm", DEPTH_SOURCES[shape]),
         Sourced("brim", "The brim is 5 to 7 % of the head deep: common practice, no source"),
-        Sourced("metres_per_100g", "Yarn of 420 m to 100 g, 2-ply jumper weight: a spinner's published label, 2024"),
+        Sourced("metres_per_100g", _yarn_source()),
         Sourced("reserve_percent", "10 % of the yarn in reserve; 10 to 20 % is common practice, no source"),
     )
     return common + SHAPE_SOURCES[shape]
 
 
+def _yarn_source() -> str:
+    return Measured(
+        lambda units: f"Yarn of {units.grist.told(420)}, 2-ply jumper weight: a spinner's published label, 2024"
+    )
+
+
 DEPTH_SOURCES = {
-    "cap": "Midway between a third of the girth and 2 cm, and 0.4 of it: craft pages, which differ",
+    "cap": Measured(
+        lambda units: (
+            f"Midway between a third of the girth and {units.length.brief(OVER_A_THIRD_CM)}, and 0.4 of it: "
+            "craft pages, which differ"
+        )
+    ),
     "tam": (
         "Brim, underside and top of a plate as wide as the rim: geometry; at least a third of the girth: craft pages"
     ),

@@ -10,6 +10,7 @@ from chartmaker.model.gauge import Gauge
 from chartmaker.model.hat import Fold
 from chartmaker.model.round import Round
 from chartmaker.model.settings import Limits
+from chartmaker.model.units import Measured
 
 BRIM_KINDS = {
     "rib-1x1": "rib, 1 × 1",
@@ -102,8 +103,12 @@ def knitted_brim(brim: Brim, *, stitches: int, gauge: Gauge, letters: str = "AB"
     float_cm = brim.repeat // 2 * gauge.stitch_width_cm
     if brim.is_two_coloured and float_cm > Limits().float_cm:
         raise ValueError(
-            f"a {BRIM_KINDS[brim.kind]} makes floats of {float_cm:.1f} cm at this gauge, "
-            f"longer than {Limits().float_cm:g} cm: choose a brim of one colour, or a finer gauge"
+            Measured(
+                lambda units: (
+                    f"a {BRIM_KINDS[brim.kind]} makes floats of {units.length.told(float_cm)} at this gauge, longer "
+                    f"than {units.length.brief(Limits().float_cm)}: choose a brim of one colour, or a finer gauge"
+                )
+            )
         )
     rounds = max(FEWEST_ROUNDS, round(brim.depth_cm / gauge.round_height_cm))
     return _KNITTED[brim.kind](_Edge(stitches=stitches, rounds=rounds, round_cm=gauge.round_height_cm, letters=letters))

@@ -10,7 +10,10 @@ deeper.
 from dataclasses import dataclass
 
 from chartmaker.model.hat import Hat
+from chartmaker.model.units import Measured
 
+OVER_A_THIRD_CM = 2.0
+"""What one of the two rules for a cap adds to a third of the girth."""
 TOLERANCE_CM = 1.0
 """How far a depth may be from what is asked and still fit, about three rounds: common practice, no source."""
 PLATE_STRETCH = 0.1
@@ -63,20 +66,29 @@ def wanted_depth(hat: Hat, plate: Plate | None = None) -> WantedDepth:
             lowest_cm=low,
             wanted_cm=(low + high) / 2,
             highest_cm=None,
-            rule="at least a cap's depth, girth / 3 + 2 cm or 0.4 × girth (craft pages, which differ)",
+            rule=Measured(
+                lambda units: (
+                    f"at least a cap's depth, girth / 3 + {units.length.brief(OVER_A_THIRD_CM)} or 0.4 × girth "
+                    "(craft pages, which differ)"
+                )
+            ),
         )
     low, high = cap_depths(hat.head_cm)
     return WantedDepth(
         lowest_cm=low,
         wanted_cm=(low + high) / 2,
         highest_cm=high,
-        rule="between girth / 3 + 2 cm and 0.4 × girth (craft pages, which differ)",
+        rule=Measured(
+            lambda units: (
+                f"between girth / 3 + {units.length.brief(OVER_A_THIRD_CM)} and 0.4 × girth (craft pages, which differ)"
+            )
+        ),
     )
 
 
 def cap_depths(head_cm: float) -> tuple[float, float]:
     """Give what the two rules for a cap ask of a head, the shallower first."""
-    by_third, by_share = head_cm / 3 + 2, 0.4 * head_cm
+    by_third, by_share = head_cm / 3 + OVER_A_THIRD_CM, 0.4 * head_cm
     return min(by_third, by_share), max(by_third, by_share)
 
 
@@ -91,8 +103,10 @@ def tam_depth(head_cm: float, plate: Plate) -> WantedDepth:
         lowest_cm=low,
         wanted_cm=(low + high) / 2,
         highest_cm=high,
-        rule=(
-            f"brim, underside and top of a plate {2 * plate.radius_cm:.1f} cm across, as wide as the rim or stretched "
-            "by a tenth (geometry), and between girth / 3 and 0.4 × girth at least (craft pages)"
+        rule=Measured(
+            lambda units: (
+                f"brim, underside and top of a plate {units.length.told(2 * plate.radius_cm)} across, as wide as the "
+                "rim or stretched by a tenth (geometry), and between girth / 3 and 0.4 × girth at least (craft pages)"
+            )
         ),
     )

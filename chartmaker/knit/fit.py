@@ -16,6 +16,7 @@ from chartmaker.model.design import Design
 from chartmaker.model.edits import ReplaceBands, with_bands
 from chartmaker.model.gauge import Gauge
 from chartmaker.model.hat import Hat
+from chartmaker.model.units import Units
 
 FITS, SNUG, LOOSE, TOO_TIGHT = "fits", "snug", "loose", "too tight"
 REPEAT, SPACER, PLAIN_ROUND, CROWN = "repeat", "spacer", "plain-round", "crown"
@@ -172,9 +173,9 @@ def nearest_near(counts: Counts, design: Design) -> int | None:
     return count if count is not None and is_near(count, design) else None
 
 
-def comes_of(candidate: Candidate) -> str:
+def comes_of(candidate: Candidate, units: Units) -> str:
     """Tell what a help makes possible, to put after what to do."""
-    return f"then {candidate.stitches} can be cast on, {candidate.circumference_cm:.1f} cm round"
+    return f"then {candidate.stitches} can be cast on, {units.length.told(candidate.circumference_cm)} round"
 
 
 def feet_of(bands: Sequence[Band]) -> tuple[Foot, ...]:

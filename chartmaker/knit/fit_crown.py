@@ -26,6 +26,7 @@ from chartmaker.model.counts import rounds_not_meeting
 from chartmaker.model.design import Design
 from chartmaker.model.edits import with_bands
 from chartmaker.model.gauge import Gauge
+from chartmaker.model.units import Measured
 
 
 def crown_help(design: Design) -> Help | None:
@@ -43,7 +44,7 @@ def crown_help(design: Design) -> Help | None:
     candidate = judged(stitches, design, times=tuple(band.times for band in edit.after))
     return Help(
         kind=CROWN,
-        text=f"make {_like(design, stitches)}: {comes_of(candidate)}",
+        text=Measured(lambda units: f"make {_like(design, stitches)}: {comes_of(candidate, units)}"),
         candidate=candidate,
         edit=edit,
     )

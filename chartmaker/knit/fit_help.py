@@ -36,6 +36,7 @@ from chartmaker.model.design import Design
 from chartmaker.model.edits import with_bands
 from chartmaker.model.repeat_edits import change_repeat
 from chartmaker.model.round import Round
+from chartmaker.model.units import Measured
 
 MOST_OF_A_KIND = 2
 """Helps of one kind that are given, the smallest changes first."""
@@ -129,7 +130,8 @@ def _helped(design: Design, feet: Sequence[Foot], kind: str, trial: _Trial) -> H
     if not count or not edit or not rounds_not_meeting(edit.applied_to(design)) <= rounds_not_meeting(design):
         return None
     candidate = judged(count, design, times=tuple(band.times for band in edit.after))
-    text = f"{_what(design, bands, trial)}: {comes_of(candidate)}"
+    doing = _what(design, bands, trial)
+    text = Measured(lambda units: f"{doing}: {comes_of(candidate, units)}")
     return Help(kind=kind, text=text, candidate=candidate, edit=edit)
 
 
@@ -228,10 +230,12 @@ def _with_plain_round(design: Design, place: int, cast_on: int, above: int) -> I
     if edit:
         candidate = judged(cast_on, design, times=tuple(band.times for band in edit.after))
         verb = "makes" if above > below else "takes away"
-        text = (
-            f"put a plain round that {verb} {abs(above - below)} stitches, evenly, above {_name(design, place - 1)}, "
-            f"so that {_name(design, place)} has {above}, {circumference_cm(above, design.gauge):.1f} cm: "
-            f"{comes_of(candidate)}"
+        text = Measured(
+            lambda units: (
+                f"put a plain round that {verb} {abs(above - below)} stitches, evenly, above "
+                f"{_name(design, place - 1)}, so that {_name(design, place)} has {above}, "
+                f"{units.length.told(circumference_cm(above, design.gauge))}: {comes_of(candidate, units)}"
+            )
         )
         yield Help(kind=PLAIN_ROUND, text=text, candidate=candidate, edit=edit)
 

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from chartmaker.knit.interval import Interval
 from chartmaker.model.design import Design
 from chartmaker.model.gauge import Gauge, Swatch
+from chartmaker.model.units import Measured
 
 KS_DRY_RELAXED = 19.0
 """Plain-knit wool, dry relaxed (Munden 1959, J. Textile Inst. 50)."""
@@ -74,7 +75,12 @@ def swatch_loop_cm(swatch: Swatch, design: Design) -> float:
     floats_cm = swatch.passed * design.gauge.stitch_width_cm * slack
     if floats_cm >= 100 * metres:
         raise ValueError(
-            f"the swatch has {metres:.2f} m of yarn, and its floats alone would take {floats_cm / 100:.2f} m"
+            Measured(
+                lambda units: (
+                    f"the swatch has {units.yarn.fine(metres)} of yarn, "
+                    f"and its floats alone would take {units.yarn.fine(floats_cm / 100)}"
+                )
+            )
         )
     return (100 * metres - floats_cm) / swatch.stitches
 

@@ -6,9 +6,9 @@ from dataclasses import dataclass
 from chartmaker.knit.depth import depth_of
 from chartmaker.knit.fit import circumference_cm
 from chartmaker.knit.refit import cast_on, refit
-from chartmaker.knit.units import METRIC, Units
 from chartmaker.model.design import Design
 from chartmaker.model.edits import ReplaceBands
+from chartmaker.model.units import METRIC, Units
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

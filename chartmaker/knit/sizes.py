@@ -7,7 +7,7 @@ import math
 from dataclasses import dataclass
 from fractions import Fraction
 
-from chartmaker.knit.units import CM_PER_INCH
+from chartmaker.model.units import CM_PER_INCH
 
 WHO_SOURCE = "WHO Child Growth Standards 2007, median head circumference for age"
 ANSUR_WOMEN_SOURCE = "ANSUR II public data (Gordon et al. 2014), women's head circumference"

@@ -24,6 +24,7 @@ from chartmaker.model.hat import CastOn, Finish, Hat
 from chartmaker.model.palette import Palette
 from chartmaker.model.round import Round
 from chartmaker.model.settings import Allowances, Limits, Viewing
+from chartmaker.model.units import Measured
 from chartmaker.shade.first_lots import first_colourway
 
 ROOM_ROUNDS = 9
@@ -131,13 +132,25 @@ def _body_rounds(answers: Answers, counts: StartingCounts, parts: _Parts) -> int
     if rounds < FEWEST_BODY_ROUNDS:
         needed = (parts.worn_rounds + FEWEST_BODY_ROUNDS) * height
         raise ValueError(
-            f"brim and {'taper' if answers.shape == 'stocking' else 'crown'} alone take "
-            f"{parts.worn_rounds * height:.1f} cm, so a depth of {answers.depth_cm:g} cm leaves no body: "
-            f"ask for {needed:.1f} cm or more, or a shallower brim"
+            Measured(
+                lambda units: (
+                    f"brim and {'taper' if answers.shape == 'stocking' else 'crown'} alone take "
+                    f"{units.length.told(parts.worn_rounds * height)}, so a depth of "
+                    f"{units.length.brief(answers.depth_cm)} leaves no body: ask for {units.length.told(needed)} or "
+                    "more, or a shallower brim"
+                )
+            )
         )
     all_rounds = rounds + parts.worn_rounds + (parts.brim.fold.rounds if parts.brim.fold else 0)
     if all_rounds > MOST_ROUNDS:
-        raise ValueError(f"a depth of {all_rounds * height:.0f} cm takes {all_rounds} rounds, more than {MOST_ROUNDS}")
+        raise ValueError(
+            Measured(
+                lambda units: (
+                    f"a depth of {units.length.rough(all_rounds * height)} takes {all_rounds} rounds, "
+                    f"more than {MOST_ROUNDS}"
+                )
+            )
+        )
     return rounds
 
 

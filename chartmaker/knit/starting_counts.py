@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from chartmaker.knit.fit import NEAR_ENOUGH, TIGHTEST_CM, TOLERANCE_CM
 from chartmaker.model.bounds import MOST_STITCHES
 from chartmaker.model.gauge import Gauge
+from chartmaker.model.units import Measured, Units
 
 USUAL_REPEATS = {4: 8, 6: 12, 8: 20, 10: 14, 12: 18, 14: 3, 16: 8, 18: 5, 20: 4, 24: 3}
 """Repeats that motifs have, with how many in a hundred of the program's own have them."""
@@ -68,10 +69,7 @@ def starting_counts(asked: Asked) -> StartingCounts:
         bodies = _between(rim * (1 - RIM_TOLERANCE), rim * (1 + RIM_TOLERANCE))
     pairs = [StartingCounts(brim, body) for body in bodies for brim in _brims(asked, body)]
     if not pairs:
-        raise ValueError(
-            f"no multiple of {asked.brim_repeat} stitches comes within {TOLERANCE_CM:g} cm of {asked.wanted_cm:.1f} cm "
-            f"at {asked.gauge.stitches_per_10cm:g} stitches per 10 cm: choose another brim, or a finer gauge"
-        )
+        raise ValueError(_no_multiple(asked))
     return max(
         pairs,
         key=lambda counts: (
@@ -97,17 +95,44 @@ def repeat_for(stitches: int, motif_repeat: int | None) -> int:
 
 
 def _require_knittable(asked: Asked) -> None:
-    gauge = asked.gauge.stitches_per_10cm
-    comes_to = f"a head of {asked.head_cm:g} cm at {gauge:g} stitches per 10 cm comes to {asked.target:.0f} stitches"
     if asked.target < FEWEST_STITCHES:
-        raise ValueError(f"{comes_to}, and a hat has at least {FEWEST_STITCHES}: take a finer gauge")
+        raise ValueError(
+            Measured(
+                lambda units: f"{_comes_to(asked, units)}, and a hat has at least {FEWEST_STITCHES}: take a finer gauge"
+            )
+        )
     if asked.target > MOST_STITCHES:
-        raise ValueError(f"{comes_to}, more than {MOST_STITCHES}: take a coarser gauge")
+        raise ValueError(
+            Measured(lambda units: f"{_comes_to(asked, units)}, more than {MOST_STITCHES}: take a coarser gauge")
+        )
     if asked.head_cm - asked.wanted_cm > TIGHTEST_CM:
         raise ValueError(
-            f"a hat of {asked.wanted_cm:.1f} cm is too tight for a head of {asked.head_cm:g} cm: "
-            f"more than {TIGHTEST_CM:g} cm under the head will not go on"
+            Measured(
+                lambda units: (
+                    f"a hat of {units.length.told(asked.wanted_cm)} is too tight for a head of "
+                    f"{units.length.brief(asked.head_cm)}: more than {units.length.brief(TIGHTEST_CM)} under the head "
+                    "will not go on"
+                )
+            )
         )
+
+
+def _comes_to(asked: Asked, units: Units) -> str:
+    head = units.length.brief(asked.head_cm)
+    return f"a head of {head} at {_gauge(asked, units)} comes to {asked.target:.0f} stitches"
+
+
+def _gauge(asked: Asked, units: Units) -> str:
+    return f"{units.gauge.brief_figure(asked.gauge.stitches_per_10cm)} stitches{units.gauge.unit}"
+
+
+def _no_multiple(asked: Asked) -> str:
+    return Measured(
+        lambda units: (
+            f"no multiple of {asked.brim_repeat} stitches comes within {units.length.brief(TOLERANCE_CM)} of "
+            f"{units.length.told(asked.wanted_cm)} at {_gauge(asked, units)}: choose another brim, or a finer gauge"
+        )
+    )
 
 
 def _between(lowest: float, highest: float) -> list[int]:

@@ -12,8 +12,8 @@ from typing import Literal
 from chartmaker.knit.fit import TIGHTEST_CM
 from chartmaker.knit.layout import Fabric
 from chartmaker.knit.profile import Profile
-from chartmaker.knit.units import METRIC, Quantity
 from chartmaker.model.design import Design
+from chartmaker.model.units import METRIC, Quantity
 
 Grade = Literal["easy", "snug", "tight", "too tight", "free", "gathers", "puckers"]
 GRADES: tuple[Grade, ...] = ("easy", "snug", "tight", "too tight", "free", "gathers", "puckers")

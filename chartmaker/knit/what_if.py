@@ -3,12 +3,13 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from chartmaker.knit.fit import cast_on_edit, fit
+from chartmaker.knit.fit import Candidate, cast_on_edit, fit
 from chartmaker.knit.yarn import Requirement, needs_of
 from chartmaker.model.band_edits import delete_band
 from chartmaker.model.counts import rounds_not_meeting
 from chartmaker.model.design import Design
 from chartmaker.model.edits import Edit, ReplaceSetting
+from chartmaker.model.units import Measured
 
 SIZE, COLOURWAY, WITHOUT_BAND = "size", "colourway", "without-band"
 
@@ -54,8 +55,13 @@ def _sizes(design: Design) -> Iterator[WhatIf]:
     for candidate in sorted(fit(design).candidates, key=lambda one: one.stitches):
         edit = cast_on_edit(design, candidate.stitches)
         if edit:
-            text = f"{candidate.stitches} stitches, {candidate.circumference_cm:.1f} cm round"
-            yield WhatIf(kind=SIZE, text=text, edit=edit)
+            yield WhatIf(kind=SIZE, text=_size_words(candidate), edit=edit)
+
+
+def _size_words(candidate: Candidate) -> str:
+    return Measured(
+        lambda units: f"{candidate.stitches} stitches, {units.length.told(candidate.circumference_cm)} round"
+    )
 
 
 def _colourways(design: Design) -> Iterator[WhatIf]:

@@ -13,6 +13,7 @@ from chartmaker.model.design import Design
 from chartmaker.model.hat import Trim
 from chartmaker.model.round import Round
 from chartmaker.model.stitches import Shaping
+from chartmaker.model.units import Measured
 
 MOST_IN_BRACKET = 8
 """Runs inside a bracket: more are hard to hold in mind."""
@@ -249,7 +250,11 @@ def _finish(design: Design) -> tuple[str, ...]:
 
 def _trim(trim: Trim) -> str:
     measure = "across" if trim.kind == "pompom" else "long"
-    return f"Make a {trim.kind} {trim.size_cm:g} cm {measure} in {trim.letter}; sew it to the top."
+    return Measured(
+        lambda units: (
+            f"Make a {trim.kind} {units.length.brief(trim.size_cm)} {measure} in {trim.letter}; sew it to the top."
+        )
+    )
 
 
 def _sts(count: int) -> str:

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from chartmaker.model.bounds import require_within
+from chartmaker.model.units import Measured
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -15,7 +16,7 @@ class Gauge:
     def __post_init__(self) -> None:
         for count in (self.stitches_per_10cm, self.rounds_per_10cm):
             if not 5 <= count <= 100:
-                raise ValueError(f"a gauge of {count:g} per 10 cm is outside 5 to 100")
+                raise ValueError(_outside(count))
 
     @property
     def stitch_width_cm(self) -> float:
@@ -26,6 +27,15 @@ class Gauge:
     def round_height_cm(self) -> float:
         """Height of one round."""
         return 10 / self.rounds_per_10cm
+
+
+def _outside(count: float) -> str:
+    return Measured(
+        lambda units: (
+            f"a gauge of {units.gauge.brief(count)} is outside {units.gauge.brief_figure(5)} to "
+            f"{units.gauge.brief_figure(100)}"
+        )
+    )
 
 
 def gauge_counted(*, stitches: float, width_cm: float, rounds: float, height_cm: float) -> Gauge:
@@ -73,10 +83,7 @@ class Swatch:
             require_within("the ball before, in grams,", self.ball_before_g, 0.001, 100_000)
             require_within("the ball after, in grams,", self.ball_after_g, 0, 100_000)
             if self.ball_after_g >= self.ball_before_g:
-                raise ValueError(
-                    f"the ball weighs {self.ball_after_g:g} g after the swatch, "
-                    f"not less than the {self.ball_before_g:g} g before"
-                )
+                raise ValueError(_not_less(self.ball_before_g, self.ball_after_g))
         for name, value in (("metres", self.metres), ("grams", self.grams)):
             if value is not None:
                 require_within(f"a swatch's {name}", value, 0.001, 100_000)
@@ -89,3 +96,12 @@ class Swatch:
         if self.ball_before_g is not None and self.ball_after_g is not None:
             return self.ball_before_g - self.ball_after_g
         return self.grams
+
+
+def _not_less(before_g: float, after_g: float) -> str:
+    return Measured(
+        lambda units: (
+            f"the ball weighs {units.weight.brief(after_g)} after the swatch, "
+            f"not less than the {units.weight.brief(before_g)} before"
+        )
+    )

@@ -11,6 +11,7 @@ from typing import Protocol, TypeVar
 
 from chartmaker.model.palette import Bath, Lot, Palette, Yarn
 from chartmaker.model.palette_users import users_of
+from chartmaker.model.units import Measured
 
 _T = TypeVar("_T")
 
@@ -95,7 +96,7 @@ def use_up(palette: Palette, grams: Mapping[str, float]) -> ReplacePalette:
     for lot_id, weight in grams.items():
         _required(palette.lot(lot_id), "lot", lot_id)
         if not 0 <= weight < float("inf"):
-            raise ValueError(f"{weight:g} g cannot be taken off a weight on hand")
+            raise ValueError(_no_weight(weight))
     lots = tuple(
         replace(lot, on_hand_g=round(max(0.0, lot.on_hand_g - grams[lot.id]), 3)) if grams.get(lot.id) else lot
         for lot in palette.lots
@@ -235,3 +236,7 @@ def _required(thing: _T | None, what: str, thing_id: str) -> _T:
     if thing is None:
         raise ValueError(f"there is no {what} {thing_id!r} in the palette")
     return thing
+
+
+def _no_weight(grams: float) -> str:
+    return Measured(lambda units: f"{units.weight.brief(grams)} cannot be taken off a weight on hand")

@@ -7,8 +7,8 @@ from chartmaker.knit.body_plan import HEIGHTS
 from chartmaker.knit.depth import depth_of
 from chartmaker.knit.sizes import sizes, us_hat_size_text
 from chartmaker.knit.starting_counts import USUAL_REPEATS
-from chartmaker.knit.units import CM_PER_INCH
 from chartmaker.model.design import Design
+from chartmaker.model.units import CM_PER_INCH
 
 
 def new_hat_as_text(design: Design, answers: Answers, *, given: Collection[str]) -> str:

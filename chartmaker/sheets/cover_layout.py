@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from chartmaker.appraisal import Appraisal, LetterAppraisal
-from chartmaker.knit.units import Units
+from chartmaker.model.units import Units
 from chartmaker.sheets.boxes import Box, Picture, Pixels, Style, moved, text_at
 from chartmaker.sheets.chart_cells import Look
 from chartmaker.sheets.flow import BODY, Block, fact, flowed, heading, height_of, paragraph, space

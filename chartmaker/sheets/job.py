@@ -4,7 +4,7 @@ import datetime as dt
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from chartmaker.knit.units import METRIC, Units
+from chartmaker.model.units import METRIC, Units
 from chartmaker.sheets.boxes import Pixels
 from chartmaker.sheets.paper import Paper, paper_named
 

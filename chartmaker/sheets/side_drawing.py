@@ -6,7 +6,7 @@ from itertools import pairwise
 from chartmaker.appraisal import Appraisal
 from chartmaker.knit.side import side
 from chartmaker.knit.side_layout import Point, Sheet, SideDrawing, SideWords, Stroke, lay_out_side
-from chartmaker.knit.units import Units
+from chartmaker.model.units import Units
 from chartmaker.sheets.boxes import Box, Fills, Lines, Segment, Style, text_at
 from chartmaker.sheets.flow import Block
 from chartmaker.sheets.ink import ACCENT, BLACK, QUIET, WHITE, Ink

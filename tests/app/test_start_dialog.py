@@ -20,10 +20,10 @@ from chartmaker.files.design_reading import read_design
 from chartmaker.knit.brims import BRIM_KINDS
 from chartmaker.knit.depth import depth_of
 from chartmaker.knit.starter import started
-from chartmaker.knit.units import IMPERIAL
 from chartmaker.model.counts import rounds_not_meeting
 from chartmaker.model.hat import SHAPES
 from chartmaker.model.palette import Palette, Yarn
+from chartmaker.model.units import IMPERIAL
 from tests.app.hand_at import LEFT, NONE, point, type_at
 from tests.app.test_accessible_names import unnamed
 from tests.app.test_menus import mnemonics, twice
@@ -210,7 +210,7 @@ def test_what_comes_of_the_answers_follows_while_they_are_typed(dialog, qtbot):
     ("box", "text", "told"),
     [
         ("head.girth", "12", ("head_cm", "! Head is 12 cm, outside 20 cm to 90 cm")),
-        ("stitches.count", "3", ("stitches", "! A gauge of 3 per 10 cm is outside 5 to 100")),
+        ("stitches.count", "3", ("stitches", "! A gauge of 3 in 10 cm is outside 5 to 100")),
         ("rounds.over", "0", ("rounds", "outside 0.5")),
         ("yarn.grist", "1", ("metres_per_100g", "outside 10 m in 100 g to 5000 m in 100 g")),
     ],
@@ -369,7 +369,7 @@ def test_a_window_in_inches_asks_in_inches_and_what_was_not_typed_stays_exact(op
     questions.unfold(is_open=True)
     retype(questions.more.boxes["depth_cm"], "4")
     dialog.refresh()
-    assert "so a depth of 4.00 in leaves no body" in questions.rows["depth_cm"].trouble.text()
+    assert "so a depth of 4 in leaves no body" in questions.rows["depth_cm"].trouble.text()
     assert "cm" not in questions.rows["depth_cm"].trouble.text()
 
 

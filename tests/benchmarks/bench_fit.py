@@ -8,11 +8,11 @@ from chartmaker.app.fit_reading import read_fit
 from chartmaker.files.design_reading import read_design
 from chartmaker.knit.fit import fit
 from chartmaker.knit.fit_help import helps
-from chartmaker.knit.units import METRIC
 from chartmaker.model.band import Band
 from chartmaker.model.bounds import MOST_STITCHES
 from chartmaker.model.design import Design
 from chartmaker.model.gauge import Gauge
+from chartmaker.model.units import METRIC
 from tests.benchmarks.large_design import large_design
 from tests.benchmarks.row import Row, median_ms
 

@@ -18,11 +18,11 @@ from chartmaker.knit.fit_help import helps, helps_beside
 from chartmaker.knit.moved import have_measurements_moved, moved
 from chartmaker.knit.refit import cast_on, crown_puckers, refit
 from chartmaker.knit.starter import started
-from chartmaker.knit.units import IMPERIAL
 from chartmaker.model.counts import rounds_not_meeting
 from chartmaker.model.design import Design
 from chartmaker.model.gauge import Gauge
 from chartmaker.model.hat import SHAPES, Fold
+from chartmaker.model.units import IMPERIAL
 from tests.knit.test_fit import hats_of_bands
 from tests.strategies import designs
 

@@ -12,8 +12,8 @@ from chartmaker.knit.layout import lay_out
 from chartmaker.knit.profile import profile
 from chartmaker.knit.side import LAYER_CM, around_cm, side
 from chartmaker.knit.side_layout import Sheet, SideWords, lay_out_side
-from chartmaker.knit.units import IMPERIAL, METRIC
 from chartmaker.model.hat import FOLD_WAYS, Fold, Hat
+from chartmaker.model.units import IMPERIAL, METRIC
 from tests.builders import chart
 from tests.strategies import designs
 

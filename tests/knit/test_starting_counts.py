@@ -81,7 +81,7 @@ def test_a_hat_as_tight_as_goes_on_is_not_made_tighter():
     [
         (
             {"head_cm": 20, "wanted_cm": 18.2, "gauge": Gauge(stitches_per_10cm=5, rounds_per_10cm=6)},
-            "a head of 20 cm at 5 stitches per 10 cm comes to 9 stitches, and a hat has at least 24",
+            "a head of 20 cm at 5 stitches in 10 cm comes to 9 stitches, and a hat has at least 24",
         ),
         (
             {"head_cm": 90, "wanted_cm": 90, "gauge": Gauge(stitches_per_10cm=90, rounds_per_10cm=100)},
@@ -91,7 +91,7 @@ def test_a_hat_as_tight_as_goes_on_is_not_made_tighter():
         ({"wanted_cm": 44}, "too tight for a head of 56 cm"),
         (
             {"gauge": Gauge(stitches_per_10cm=7, rounds_per_10cm=9), "wanted_cm": 54.0},
-            "no multiple of 4 stitches comes within 1.5 cm of 54.0 cm at 7 stitches per 10 cm",
+            "no multiple of 4 stitches comes within 1.5 cm of 54.0 cm at 7 stitches in 10 cm",
         ),
     ],
 )

@@ -26,8 +26,8 @@ BROKEN_RULES = [
     (lambda: require_short("a note", "n" * 20_001), "a note has 20001 characters, more than 20000"),
     (lambda: require_one_of("shape", "bonnet", ("cap", "tam")), "shape is 'bonnet'; it can be cap, tam"),
     (lambda: require_letter("the letter", "a"), "the letter is 'a'; a letter is one capital, A to Z"),
-    (lambda: Gauge(stitches_per_10cm=4.0), "a gauge of 4 per 10 cm is outside 5 to 100"),
-    (lambda: Gauge(rounds_per_10cm=math.inf), "a gauge of inf per 10 cm is outside 5 to 100"),
+    (lambda: Gauge(stitches_per_10cm=4.0), "a gauge of 4 in 10 cm is outside 5 to 100"),
+    (lambda: Gauge(rounds_per_10cm=math.inf), "a gauge of inf in 10 cm is outside 5 to 100"),
     (
         lambda: Swatch(stitches=100),
         "a swatch gives metres, grams, or the ball before and after: one of the three",
