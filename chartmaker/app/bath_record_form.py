@@ -110,6 +110,11 @@ class BathRecordForm(QWidget):
         edits = (*(each for row in self.rows for each in (row.fibre, row.dry, row.notes)), *self.numbers.values())
         return any(each.isModified() for each in edits) or self.notes.document().isModified()
 
+    def asks_as(self, other: BathRecordForm) -> bool:
+        """Whether it asks for the loads that another asks for, and rests on the same record."""
+        mine, others = ([row.asked.load for row in form.rows] for form in (self, other))
+        return mine == others and self._noted == other._noted
+
     def record(self) -> BathRecord:
         """Give what stands there. Raises ValueError, with a sentence, where something is no number or cannot be."""
         loads = tuple(filter(None, (row.read() for row in self.rows)))
@@ -133,7 +138,17 @@ class BathRecordForm(QWidget):
             self.trouble.show()
             return
         self.trouble.hide()
+        self._settle()
         self.given.emit(record, self.takes_off.isChecked() and self.takes_off.isVisibleTo(self))
+
+    def _settle(self) -> None:
+        """Forget that something was written: it is handed on."""
+        for row in self.rows:
+            for line in (row.fibre, row.dry, row.notes):
+                line.setModified(False)
+        for line in self.numbers.values():
+            line.setModified(False)
+        self.notes.document().setModified(False)
 
     def _lay_out(self, planned: BathRecord) -> None:
         layout = QVBoxLayout(self)

@@ -14,7 +14,7 @@ from chartmaker.app.words import grams, number, tr
 from chartmaker.model.bath_record import BathRecord
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Callable, Iterator
 
     from chartmaker.app.baths_desk import BathsDesk
     from chartmaker.model.palette import Bath, Lot, Palette
@@ -23,8 +23,9 @@ if TYPE_CHECKING:
 class RecordedView(QWidget):
     """The record and its form."""
 
-    def __init__(self, desk: BathsDesk, bath_id: str, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
+    def __init__(self, desk: BathsDesk, bath_id: str, put_away: Callable[[BathRecordForm], BathRecordForm]) -> None:
+        """Take who records, the bath, and what gives the form in which something was written before, if any."""
+        super().__init__()
         palette = desk.open_palette.palette
         bath = palette.bath(bath_id)
         layout = QVBoxLayout(self)
@@ -42,8 +43,9 @@ class RecordedView(QWidget):
         for button in self.uses:
             layout.addWidget(button, 0, Qt.AlignmentFlag.AlignLeft)
         layout.addWidget(rule())
-        self.form = _form(palette, bath, bath.record)
-        self.form.given.connect(lambda record, _takes_off: desk.complete(bath_id, record))
+        made = _form(palette, bath, bath.record)
+        made.given.connect(lambda record, _takes_off: desk.complete(bath_id, record))
+        self.form = put_away(made)
         layout.addWidget(self.form)
         layout.addStretch(1)
 

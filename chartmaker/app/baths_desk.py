@@ -45,8 +45,8 @@ class BathsDesk(QObject):
     """Another design is planned along, or one no longer."""
     refused = Signal(str)
     """What could not be done, as a sentence."""
-    recorded = Signal(str)
-    """What came of a record, as a sentence."""
+    recorded = Signal(str, str)
+    """The id of a bath that is on record now, and what came of it, as a sentence."""
 
     def __init__(self, filing: Filing, parent: QObject) -> None:
         super().__init__(parent)
@@ -201,7 +201,8 @@ class BathsDesk(QObject):
         copies = [lot.id for lot in self.document.design.palette.lots if palette.lot(lot.id)]
         self.document.do(refresh_copies(self.document.design, palette, copies))
         if not done.lots:
-            self.recorded.emit(tr("Bath {0} is on record; its lots come when they are weighed dry.").format(done.bath))
+            told_of = tr("Bath {0} is on record; its lots come when they are weighed dry.")
+            self.recorded.emit(done.bath, told_of.format(done.bath))
             return
         names = ", ".join(lot.name for lot_id in done.lots if (lot := palette.lot(lot_id)))
-        self.recorded.emit(tr("Bath {0} is on record. In the palette now: {1}.").format(done.bath, names))
+        self.recorded.emit(done.bath, tr("Bath {0} is on record. In the palette now: {1}.").format(done.bath, names))

@@ -54,15 +54,17 @@ class BathsPage(PageFrame):
         self.pane.setFrameShape(QFrame.Shape.NoFrame)
         self.form: BathRecordForm | None = None
         """What is filled in of the bath in sight; None where none is."""
+        self._kept: dict[Key, BathRecordForm] = {}
+        """Forms with something written in them, whose bath is not in sight."""
         self._plan: DyePlan | None = None
-        self._shown: tuple[object, ...] = ()
+        self._shown: tuple[str, str, object] = ("", "", None)
         self._is_stale = True
         self._lay_out()
         self.list.currentItemChanged.connect(lambda *_items: self._show_chosen())
         self.document.appraised.connect(self.refresh)
         desk.open_palette.changed.connect(self.refresh)
         desk.changed.connect(self.refresh)
-        desk.recorded.connect(self.told)
+        desk.recorded.connect(self._show_recorded)
         self.refresh()
 
     @property
@@ -136,10 +138,27 @@ class BathsPage(PageFrame):
             if isinstance(stock, StockPane):
                 stock.refresh()
             return
+        self._put_away()
         self._shown = now
         self.form = None
         self.pane.setWidget(self._made(kind, thing))
         self.pane.verticalScrollBar().setValue(0)
+
+    def _put_away(self) -> None:
+        """Keep a form in which something was written until its bath is chosen again."""
+        if self.form is not None and self.form.is_touched:
+            self.form.setParent(None)
+            self._kept[self._shown[0], self._shown[1]] = self.form
+
+    def _form_for(self, key: Key, form: BathRecordForm) -> BathRecordForm:
+        """Give the form that was put away for a bath, if it still asks for the same loads, else the new one."""
+        kept = self._kept.pop(key, None)
+        if kept is not None and kept.asks_as(form):
+            form.deleteLater()
+            return kept
+        if kept is not None:
+            kept.deleteLater()
+        return form
 
     def _value_of(self, kind: str, thing: str) -> object:
         """Give what a pane shows, to be compared with what it showed."""
@@ -160,7 +179,7 @@ class BathsPage(PageFrame):
         if kind == "bath":
             return self._bath(plan.card(thing))
         if kind == "record":
-            view = RecordedView(self.desk, thing)
+            view = RecordedView(self.desk, thing, lambda form: self._form_for((kind, thing), form))
             self.form = view.form
             return view
         return mordanting_pane(plan) if kind == "mordanting" else shopping_pane(plan)
@@ -179,12 +198,21 @@ class BathsPage(PageFrame):
             hottest_c=bath.hottest_c,
             minutes=bath.minutes,
         )
-        form = BathRecordForm(loads, planned)
-        form.given.connect(lambda record, takes_off: self.desk.record(plan, record, takes_off=takes_off))
-        self.form = form
+        made = BathRecordForm(loads, planned)
+        made.given.connect(lambda record, takes_off: self._record(bath.id, record, takes_off=takes_off))
+        self.form = form = self._form_for(("bath", bath.id), made)
         view = BathCardView(card, at_hand)
         view.to_record.clicked.connect(lambda _checked=False: self._lead_to_form(form))
         return column_of([view, rule(), form])
+
+    def _record(self, bath_id: str, record: BathRecord, *, takes_off: bool) -> None:
+        """Write down a bath by the plan as it is now, which may be another than when the form was begun."""
+        if self._plan is not None:
+            self.desk.record(self._plan.card(bath_id).plan, record, takes_off=takes_off)
+
+    def _show_recorded(self, bath_id: str, sentence: str) -> None:
+        self.choose("record", bath_id)
+        self.told.emit(sentence)
 
     def _lead_to_form(self, form: BathRecordForm) -> None:
         """Bring the whole form into sight, and give its first empty field the keys."""

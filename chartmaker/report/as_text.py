@@ -127,6 +127,7 @@ def _bath_lines(baths: Sequence[BathPlan]) -> Iterator[str]:
         loads = ", ".join(f"load {load.load} ({load.lot or 'to stock'}) {load.fibre_g:.0f} g" for load in plan.loads)
         weighed = "".join(f", {item.name} {item.grams:.1f} g" for item in (*plan.mordants, *plan.assists))
         yield f"Bath {plan.bath.id}: {loads}"
+        yield "  to weigh out, dry: what is short with its sample, losses and whole skeins"
         yield f"  {plan.bath.dyestuff} {plan.dyestuff_g:.0f} g{weighed}, water {plan.water_l:.1f} l"
         yield ""
 

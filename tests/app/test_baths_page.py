@@ -131,6 +131,8 @@ def test_from_an_empty_store_to_a_bath_on_record_and_its_lots_in_the_palette(on_
     assert (after.undyed_g("wool"), after.dyestuffs[0].on_hand_g) == (175.0, 15.0)
     assert window.document.design.palette.lot("coming") == made  # the design's copy followed
     assert page.note.text() == "Nothing is short: no bath is needed."
+    assert page.key == ("record", "weld-june")
+    assert "7.4  →  7.1" in texts(window)
     assert "Weld, to come" in window.statusBar().currentMessage()
     assert [page.list.item(row).text() for row in range(page.list.count())][-1] == "weld, 2026-06-20"
 
@@ -172,6 +174,23 @@ def test_a_new_run_of_a_bath_offers_its_lot_to_the_letter_of_the_old_one(open_on
     assert window.document.design.colourway.lot_of("B") == "weld-2026-07-04-1"
     assert page.note.text() == "Nothing is short: no bath is needed."
     assert page.pane.widget().uses == []
+
+
+def test_what_was_typed_waits_while_something_else_is_looked_at(on_baths):
+    window, page = on_baths, page_of(on_baths)
+    write(page.form.rows[0].dry, "22,5")
+    click_entry(window, "Dyestuffs, yarn")
+    write(page.pane.widget().habits["skein_g"], "30")
+    QTest.keyClick(page.pane.widget().habits["skein_g"], Qt.Key.Key_Return)
+    click_entry(window, "Weld")
+    assert page.form.rows[0].dry.text() == "22,5"
+    assert page.form.isVisible()
+    QTest.mouseClick(page.form.button, LEFT)
+    assert palette_of(window).lot("coming").on_hand_g == 22.5
+    window.undo()
+    window.undo()
+    click_entry(window, "Weld")
+    assert page.form.rows[0].dry.text() == ""  # a new form for a new run
 
 
 def test_keys_typed_in_the_store_write_there_and_work_no_tool(on_baths):
