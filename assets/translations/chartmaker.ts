@@ -2561,6 +2561,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Mill-spun yarn loses 1 to 5 % in scouring (from memory), raw fleece about 25 % (one sample). A sample of 2 g and 2 % for handling are common practice, no source.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Mirror abo&amp;ut this round</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7506,6 +7510,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} g, {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} h</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7674,6 +7682,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} of the fibre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} of {1} motifs</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7803,6 +7815,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} weighed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} {1} %</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7955,10 +7971,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0}: {1} g</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}: {1} g, {2}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -12,6 +12,8 @@ if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
 
 SMALLER = 0.9
+WIDEST = 620
+"""Pixels of a list that has the pane for itself."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,6 +99,12 @@ def plain_label(text: str, *, wraps: bool = True) -> QLabel:
     label.setAlignment(Qt.AlignmentFlag.AlignTop)
     label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
     return label
+
+
+def narrow(pane: QWidget) -> QWidget:
+    """Keep amounts near their names."""
+    pane.setMaximumWidth(WIDEST)
+    return pane
 
 
 def column_of(parts: Sequence[QWidget], *, spacing: int = 10) -> QWidget:

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 
-from chartmaker.app.bath_lines import Line, Lines, heading
+from chartmaker.app.bath_lines import Line, Lines, heading, narrow
 from chartmaker.app.bath_record_form import BathRecordForm, LoadAsked
 from chartmaker.app.page_frame import rule
 from chartmaker.app.words import grams, number, tr
@@ -37,8 +37,8 @@ class RecordedView(QWidget):
         if bath is None or bath.record is None:
             return
         layout.addWidget(heading(tr("{0} (bath {1})").format(bath.dyestuff, bath.id)))
-        layout.addWidget(Lines(tr("Planned, and what happened"), _compared(bath, bath.record)))
-        layout.addWidget(Lines(tr("Its lots"), _lots(palette, bath.record)))
+        layout.addWidget(narrow(Lines(tr("Planned, and what happened"), _compared(bath, bath.record))))
+        layout.addWidget(narrow(Lines(tr("Its lots"), _lots(palette, bath.record))))
         self.uses = [_use_button(desk, letter, lot) for letter, lot in desk.replaced_by(bath)]
         for button in self.uses:
             layout.addWidget(button, 0, Qt.AlignmentFlag.AlignLeft)
@@ -68,15 +68,21 @@ def _form(palette: Palette, bath: Bath, record: BathRecord) -> BathRecordForm:
         LoadAsked(load.load, lot.name if (lot := palette.lot(load.lot)) else tr("no lot yet"), load.fibre_g, load)
         for load in record.loads
     ]
-    planned = BathRecord(ph_start=bath.ph_start, ph_end=bath.ph_end, hottest_c=bath.hottest_c, minutes=bath.minutes)
+    planned = BathRecord(
+        dyestuff_g=_planned_g(bath, record),
+        water_l=_planned_l(bath, record),
+        ph_start=bath.ph_start,
+        ph_end=bath.ph_end,
+        hottest_c=bath.hottest_c,
+        minutes=bath.minutes,
+    )
     return BathRecordForm(loads, planned, record)
 
 
 def _compared(bath: Bath, record: BathRecord) -> Iterator[Line]:
-    first = record.of_load(1)
-    planned_g = bath.ratio * first.fibre_g if first else None
     rows = (
-        (tr("dyestuff weighed, g"), planned_g, record.dyestuff_g, 0),
+        (tr("dyestuff weighed, g"), _planned_g(bath, record), record.dyestuff_g, 0),
+        (tr("water, L"), _planned_l(bath, record), record.water_l, 1),
         (tr("pH at the start"), bath.ph_start, record.ph_start, 1),
         (tr("pH at the end"), bath.ph_end, record.ph_end, 1),
         (tr("hottest, °C"), bath.hottest_c, record.hottest_c, 0),
@@ -87,6 +93,17 @@ def _compared(bath: Bath, record: BathRecord) -> Iterator[Line]:
             yield Line(name, f"{_told(planned, digits)}  →  {_told(happened, digits)}")
     if record.notes:
         yield Line(record.notes)
+
+
+def _planned_g(bath: Bath, record: BathRecord) -> float | None:
+    """Give the dyestuff that the recipe asks for the first load that went in."""
+    first = record.of_load(1)
+    return bath.ratio * first.fibre_g if first else None
+
+
+def _planned_l(bath: Bath, record: BathRecord) -> float:
+    """Give the liquor that the recipe asks for the heaviest load that went in."""
+    return bath.liquor_l_per_100g / 100 * max((load.fibre_g for load in record.loads), default=0.0)
 
 
 def _lots(palette: Palette, record: BathRecord) -> Iterator[Line]:

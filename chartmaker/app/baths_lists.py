@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from chartmaker.app.bath_lines import Line, Lines, column_of
+from chartmaker.app.bath_lines import Line, Lines, column_of, narrow
 from chartmaker.app.told import told
 from chartmaker.app.words import grams, number, tr
 from chartmaker.dye.cautions import DEFERS, cautions_at, cautions_of
@@ -16,14 +16,11 @@ if TYPE_CHECKING:
     from chartmaker.dye.mordanting import Mordanting
     from chartmaker.dye.shopping import ShoppingItem
 
-WIDEST = 620
-"""Pixels."""
-
 
 def mordanting_pane(plan: DyePlan) -> QWidget:
     """Give each mordanting with its pot, its turns, and the cautions of what is in it."""
     parts = [_mordanting(each) for each in plan.mordantings]
-    return _narrow(column_of([*parts, Lines("", [Line(tr(DEFERS))])], spacing=16))
+    return narrow(column_of([*parts, Lines("", [Line(tr(DEFERS))])], spacing=16))
 
 
 def shopping_pane(plan: DyePlan) -> QWidget:
@@ -41,11 +38,12 @@ def shopping_pane(plan: DyePlan) -> QWidget:
             for_all = items[0].cautions if all(item.cautions == items[0].cautions for item in items) else ()
             lines = [_item(item, but=for_all) for item in items]
             parts.append(Lines(title, [*lines, *(Line("", "", (), tuple(map(tr, for_all))) for _ in for_all[:1])]))
-    return _narrow(column_of(parts, spacing=16))
+    return narrow(column_of(parts, spacing=16))
 
 
 def _mordanting(each: Mordanting) -> Lines:
-    names = ", ".join(mordant.name for mordant in each.mordants)
+    shares = (tr("{0} {1} %").format(mordant.name, f"{mordant.percent_wof:g}") for mordant in each.mordants)
+    names = tr("{0} of the fibre").format(", ".join(shares))
     baths = ", ".join(tr("{0}: {1} g").format(bath, grams(fibre)) for bath, fibre in each.baths)
     when = tr("after the dyeing, load by load") if each.metal else tr("before the dyeing, all together")
     lines = [Line(when, tr("{0} g of fibre").format(grams(each.fibre_g)), (baths, _sentence(each.pot.text)))]
@@ -60,12 +58,6 @@ def _mordanting(each: Mordanting) -> Lines:
     general = tuple(tr(caution.short) for place in ("powder", "hot pot") for caution in cautions_at(place))
     lines.append(Line(tr("at the pot"), "", (), general))
     return Lines(names, lines)
-
-
-def _narrow(pane: QWidget) -> QWidget:
-    """Keep amounts near their names."""
-    pane.setMaximumWidth(WIDEST)
-    return pane
 
 
 def _item(item: ShoppingItem, *, but: tuple[str, ...]) -> Line:

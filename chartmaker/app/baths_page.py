@@ -274,7 +274,7 @@ def _entries(plan: DyePlan) -> list[tuple[Key, str]]:
 
 def _entry(card: BathCard) -> str:
     name = bath_name(card)
-    text = tr("{0}: {1} g, {2}").format(name[:1].upper() + name[1:], grams(card.plan.fibre_g), duration(card.hours))
+    text = f"{name[:1].upper()}{name[1:]}\n" + tr("{0} g, {1}").format(grams(card.plan.fibre_g), duration(card.hours))
     if not card.supply.is_enough and card.supply.is_listed:
         text += "\n" + tr("!  {0} g of dyestuff missing").format(grams(card.supply.missing_g))
     if card.pot.turns > 1:
