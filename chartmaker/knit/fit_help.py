@@ -10,10 +10,13 @@ from dataclasses import dataclass, replace
 from math import gcd, lcm
 
 from chartmaker.knit.changing_band import changing_band
+from chartmaker.knit.depth import Parts, parts_of, starts_of
 from chartmaker.knit.fit import (
+    FITS,
     PLAIN_ROUND,
     REPEAT,
     SPACER,
+    TOO_TIGHT,
     Counts,
     Fit,
     Foot,
@@ -28,6 +31,7 @@ from chartmaker.knit.fit import (
     nearest_near,
     shares_of,
     target_of,
+    verdict,
 )
 from chartmaker.knit.fit_crown import crown_help
 from chartmaker.model.band import Band
@@ -190,6 +194,7 @@ def _plain_rounds(design: Design, feet: Sequence[Foot]) -> Iterator[Help]:
     """
     near: list[tuple[int, int, float, int, int]] = []
     target = target_of(design)
+    starts, parts = starts_of(design.bands), parts_of(design)
     shares = shares_of(feet)
     for place in range(1, len(shares)):
         upper = allowed(feet[place:])
@@ -197,13 +202,22 @@ def _plain_rounds(design: Design, feet: Sequence[Foot]) -> Iterator[Help]:
         for cast_on in allowed(feet[:place]).all:
             below = int(cast_on * leaves)
             above = _nearest_to(upper, below)
-            if is_near(cast_on, design) and above and 0 < abs(above - below) <= MOST_CHANGE * below:
+            is_small = above and 0 < abs(above - below) <= MOST_CHANGE * below
+            if is_near(cast_on, design) and is_small and _wears(design, above, starts[place], parts):
                 near.append((abs(above - below), -place, abs(cast_on - target), cast_on, above))
     told: set[tuple[int, int]] = set()
     for change, lowered, _, cast_on, above in sorted(near):
         if (cast_on, change) not in told:
             told.add((cast_on, change))
             yield from _with_plain_round(design, -lowered, cast_on, above)
+
+
+def _wears(design: Design, stitches: int, start: int, parts: Parts) -> bool:
+    """Whether a count that begins at a round can be worn there: a brim holds the hat on, a body has to go on."""
+    judgement = verdict(circumference_cm(stitches, design.gauge), design.hat)
+    if start < parts.body:
+        return judgement == FITS
+    return start >= parts.crown or judgement != TOO_TIGHT
 
 
 def _nearest_to(counts: Counts, below: int) -> int:

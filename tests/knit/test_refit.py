@@ -172,3 +172,47 @@ def test_any_design_is_fitted_anew_without_breaking_more_than_it_had(
         fitted = edit.applied_to(design)
         assert len(rounds_not_meeting(fitted)) <= len(rounds_not_meeting(design))
         assert edit.inverse().applied_to(fitted) == design
+
+
+ELSEWHERE = [
+    (shape, head_cm, counted)
+    for shape in SHAPES
+    for head_cm in (44, 50, 63)
+    for counted in ((22, 26), (28, 32), (36, 40))
+]
+
+
+def elsewhere(shape: str, head_cm: float, counted: tuple[int, int]) -> Design:
+    """Give a new hat whose head and gauge are others than it was made for."""
+    gauge = Gauge(stitches_per_10cm=counted[0], rounds_per_10cm=counted[1])
+    made = new(shape)
+    return replace(made, gauge=gauge, hat=replace(made.hat, head_cm=head_cm))
+
+
+@pytest.mark.parametrize(("shape", "head_cm", "counted"), ELSEWHERE)
+def test_a_plain_round_that_helps_leaves_a_brim_that_holds_the_hat_on(shape, head_cm, counted):
+    design = elsewhere(shape, head_cm, counted)
+    for design in (design, fitted(design)):
+        for one in helps(design):
+            after = one.edit.applied_to(design)
+            brim = [band for band in after.bands if "p" in band.texture]
+            round_cm = [band.stitches(0) * after.gauge.stitch_width_cm for band in brim]
+            assert round_cm
+            assert all(abs(cm - after.hat.wanted_cm) <= 1.5 for cm in round_cm), one.text
+
+
+@pytest.mark.parametrize(("shape", "head_cm", "counted"), ELSEWHERE)
+def test_a_hat_that_is_fitted_anew_fits_or_is_told_what_helps(shape, head_cm, counted):
+    after = fitted(elsewhere(shape, head_cm, counted))
+    if warned(after):
+        mended = [one.edit.applied_to(after) for one in helps_beside(after, fit(after))]
+        assert any(not warned(hat) for hat in mended)
+
+
+def fitted(design: Design) -> Design:
+    edit = refit(design)
+    return edit.applied_to(design) if edit else design
+
+
+def warned(design: Design) -> list[str]:
+    return [found.message for found in appraise(design).findings if found.check == "circumference"]
