@@ -4145,6 +4145,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>What fitting anew would do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What has moved</source>
         <translation type="unfinished"></translation>
     </message>

@@ -24,7 +24,9 @@ class FitReading:
     units: Units
     helps: tuple[Help, ...]
     moved: Moved | None
-    """None where gauge, head and ease are as they were."""
+    """None where gauge, head and ease are as they were, and the count is near enough to what they ask for."""
+    has_moved: bool
+    """Whether gauge, head or ease are others than they were."""
 
     def is_of(self, design: Design, baseline: Design, units: Units) -> bool:
         """Tell whether it was worked out of just these."""
@@ -33,13 +35,14 @@ class FitReading:
 
 def read_fit(design: Design, baseline: Design, units: Units) -> FitReading:
     """Work it out; up to some hundredths of a second."""
-    has_moved = have_measurements_moved(baseline, design)
+    found, has_moved = fit(design), have_measurements_moved(baseline, design)
     return FitReading(
         design=design,
         baseline=baseline,
         units=units,
-        helps=helps_beside(design, fit(design)),
-        moved=moved(baseline, design, units) if has_moved else None,
+        helps=helps_beside(design, found),
+        moved=moved(baseline, design, units) if has_moved or not found.is_near_enough else None,
+        has_moved=has_moved,
     )
 
 

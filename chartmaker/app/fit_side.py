@@ -122,6 +122,9 @@ class FitSide(QScrollArea):
         moved = reading.moved
         self._moved.setVisible(moved is not None and bool(moved.sentences))
         if moved is not None:
+            heading = tr("What has moved") if reading.has_moved else tr("What fitting anew would do")
+            self._moved_heading.setText(heading)
+            self._moved.setAccessibleName(heading)
             self.moved_words.setText("\n".join(_sentence(text, self._units.units) for text in moved.sentences))
             self.fit_anew.setVisible(moved.edit is not None)
 
@@ -227,9 +230,9 @@ class FitSide(QScrollArea):
         column.setSpacing(6)
         self._moved = QFrame()
         self._moved.setFrameShape(QFrame.Shape.StyledPanel)
-        self._moved.setAccessibleName(tr("What has moved"))
+        self._moved_heading = _heading("")
         strip = QVBoxLayout(self._moved)
-        strip.addWidget(_heading(tr("What has moved")))
+        strip.addWidget(self._moved_heading)
         strip.addWidget(self.moved_words)
         strip.addWidget(self.fit_anew, 0, Qt.AlignmentFlag.AlignLeft)
         self._moved.hide()
