@@ -191,8 +191,8 @@ def elsewhere(shape: str, head_cm: float, counted: tuple[int, int]) -> Design:
 
 @pytest.mark.parametrize(("shape", "head_cm", "counted"), ELSEWHERE)
 def test_a_plain_round_that_helps_leaves_a_brim_that_holds_the_hat_on(shape, head_cm, counted):
-    design = elsewhere(shape, head_cm, counted)
-    for design in (design, fitted(design)):
+    misfitting = elsewhere(shape, head_cm, counted)
+    for design in (misfitting, fitted(misfitting)):
         for one in helps(design):
             after = one.edit.applied_to(design)
             brim = [band for band in after.bands if "p" in band.texture]
