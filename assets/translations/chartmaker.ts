@@ -5197,6 +5197,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>fold {0} rounds or fewer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>follow the &amp;proportion</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5530,6 +5534,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>let each repeat eat {0} more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>let nothing fold</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7735,6 +7743,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} rounds fewer in the {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} rounds fold on the {1} between the worn edge and the crown, which are too few</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

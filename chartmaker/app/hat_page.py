@@ -58,9 +58,9 @@ class HatPage(PageFrame):
         return next(control for field, control in self.form.controls.items() if field.path == path)
 
     def lead_to(self, place: Place) -> None:
-        """Give the keys to the setting that a finding is about: the depth, or how large the hat is for the head."""
-        about = ("hat", "ease_percent") if place.round is not None else ("hat", "depth_cm")
-        control = self.control(*about)
+        """Give the keys to the setting that a finding is about: the fold, the depth, or how large the hat is."""
+        by_words = ("hat", "fold") if place.text == "brim" else ("hat", "depth_cm")
+        control = self.control(*(("hat", "ease_percent") if place.round is not None else by_words))
         self.form.ensureWidgetVisible(control)
         control.setFocus()
 

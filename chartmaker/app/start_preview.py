@@ -24,7 +24,7 @@ if TYPE_CHECKING:
     from chartmaker.model.design import Design
     from chartmaker.model.palette import Palette
 
-OF_THE_HAT = ("stitch-counts", "circumference", "crown-pucker", "float-length", "depth")
+OF_THE_HAT = ("stitch-counts", "circumference", "crown-pucker", "float-length", "depth", "fold")
 """Findings that the answers can mend; lots and yarn come later."""
 FEWEST_LINES = 5
 """Of text below the drawing, that there is always room for; more can be scrolled to."""

@@ -29,7 +29,7 @@ def depth_lines(depth: Depth) -> Iterator[str]:
     """Tell the budget in two lines: what there is, and what is asked."""
     parts = ", ".join(f"{part.name} {part.rounds} ({part.cm:.1f} cm)" for part in depth.parts)
     folded = f"; {depth.folded_rounds} folded rounds lie double" if depth.folded_rounds else ""
-    yield f"Depth {depth.cm:.1f} cm along the fabric, {depth.rounds} rounds: {parts}{folded}"
+    yield f"Depth {depth.cm:.1f} cm along the fabric, {depth.rounds} rounds{': ' if parts else ''}{parts}{folded}"
     wanted = depth.wanted
     if wanted.highest_cm is None:
         span = f"from {wanted.lowest_cm:.1f} cm"

@@ -75,6 +75,13 @@ def test_half_of_a_brim_is_folded_at_first_whatever_it_begins_with(open_on, kind
     assert window.document.design.hat.fold == Fold("up", 10)
 
 
+def test_a_fold_past_the_crown_is_a_finding_that_leads_to_the_brim(open_on):
+    window = open_on(replace(CLOSED, hat=replace(CLOSED.hat, fold=Fold("up", 47))))
+    (finding,) = [one for one in window.document.appraisal.findings if one.check == "fold"]
+    window.lead_to(finding.place)
+    assert QApplication.focusWidget() is window._pages["hat"].control("hat", "fold")
+
+
 def test_a_folded_brim_shows_in_the_measured_drawing(page):
     page.stage.choose("drawing")
     before = page.stage.drawing.grab().toImage()
