@@ -133,7 +133,7 @@ def _cautions(plan: DyePlan, width: float) -> Iterator[Block]:
     for caution in cautions_for(names):
         bullet = [Marks(GRADE_MARKS["clear"], ((1.6, 2.5),), 1.6, ACCENT)]
         yield from kept(bulleted(caution.text, width=width, bullet=bullet, indent=5.5))
-        yield space(0.8)
+        yield space(0.4)
 
 
 def _deferring(width: float) -> list[Block]:

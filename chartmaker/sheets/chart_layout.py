@@ -1,15 +1,30 @@
 """The pages of the chart: each band's one repeat at true proportion, with its numbers, its bracket and its joins."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from chartmaker.appraisal import Appraisal
 from chartmaker.knit.outline import chart_width
-from chartmaker.sheets.boxes import Body, Bookmark, Box, Lines, Marks, Style, text_at
+from chartmaker.sheets.boxes import Body, Bookmark, Box, Lines, Marks, Style, moved, text_at
 from chartmaker.sheets.chart_cells import Look, Placing, Row, cell_boxes, lap_boxes, lap_rows_of, rows_of
 from chartmaker.sheets.chart_grid import grid_boxes
 from chartmaker.sheets.chart_joins import Joins
-from chartmaker.sheets.chart_plan import USUAL, CellSize, Measures, Piece, best_size, cut, paged
+from chartmaker.sheets.chart_plan import (
+    ASIDE_GAP_MM,
+    DETAIL_PT,
+    TITLE_PT,
+    USUAL,
+    CellSize,
+    Measures,
+    Piece,
+    Shelf,
+    best_size,
+    cut,
+    paged,
+    repeat_words,
+    shelf_height,
+    shelved,
+)
 from chartmaker.sheets.ink import ACCENT, QUIET
 from chartmaker.sheets.legend import strip
 from chartmaker.sheets.lines import MM_PER_PT, width_mm
@@ -20,7 +35,7 @@ READING_LINE = "Read upwards, right to left. Round 1 is the first knitted."
 LAP_LINE = "Paler cells are shown again beside the cut."
 READING_MM = 6.0
 STRIP_GAP_MM = 4.0
-TITLE_PT, DETAIL_PT, NUMBER_PT, LETTERS_PT, STITCH_PT = 10.0, 8.0, 7.5, 6.5, 7.0
+NUMBER_PT, LETTERS_PT, STITCH_PT = 7.5, 6.5, 7.0
 TICK_MM = 2.6
 CLOSEST_NUMBERS_MM = 5.0
 
@@ -40,27 +55,36 @@ class ChartPlan:
     """Everything decided about the chart before it is laid out."""
 
     size: CellSize
-    pages: tuple[tuple[Piece, ...], ...]
+    pages: tuple[tuple[Shelf, ...], ...]
     room: Frame
     top: tuple[Box, ...]
     """What every page has above its pieces."""
+    taken: float = 0.0
+    """Height at the top of the first page that something else has."""
+
+    def page_of(self, first_page: int) -> dict[Piece, int]:
+        """Give the page of every piece, the first of the chart's pages having this number."""
+        return {
+            piece: first_page + number for number, page in enumerate(self.pages) for shelf in page for piece in shelf
+        }
 
 
-def plan_chart(appraisal: Appraisal, frame: Frame, manner: Manner) -> ChartPlan:
-    """Choose the cell size, cut the bands and put the pieces on pages."""
+def plan_chart(appraisal: Appraisal, frame: Frame, manner: Manner, *, taken: float = 0.0) -> ChartPlan:
+    """Choose the cell size, cut the bands and put the pieces on pages, below what takes the top of the first."""
     design, scale = appraisal.design, manner.measures.scale
     reading_mm = READING_MM * scale
     below = Frame(frame.left, frame.top + reading_mm, frame.right, frame.bottom)
     legend = strip(appraisal, manner.look, below, scale=scale)
     room = Frame(frame.left, below.top + legend.height + STRIP_GAP_MM, frame.right, frame.bottom)
-    size = best_size(design, room, manner.measures)
+    size = best_size(design, room, manner.measures, taken=taken)
     pieces = cut(design, size, room)
     is_lapped = any(piece.laps != piece for piece in pieces)
     words = f"{READING_LINE} {LAP_LINE}" if is_lapped else READING_LINE
     wide = width_mm(words, size_pt=9.0 * scale, bold=True)
     style = Style(9.0 * scale * min(1.0, 0.99 * frame.width / wide), bold=True)
     reading = text_at(frame.left, frame.top + 3.2 * scale, words, style)
-    return ChartPlan(size, tuple(map(tuple, paged(pieces, size, room))), room, (reading, *legend.boxes))
+    pages = paged(shelved(pieces, size, room), size, room, taken=taken)
+    return ChartPlan(size, tuple(map(tuple, pages)), room, (reading, *legend.boxes), taken)
 
 
 def chart_pages(appraisal: Appraisal, plan: ChartPlan, manner: Manner, *, first_page: int) -> Iterator[Body]:
@@ -72,17 +96,27 @@ def chart_pages(appraisal: Appraisal, plan: ChartPlan, manner: Manner, *, first_
         manner: how it is drawn.
         first_page: number of the first of these pages, for the joins that name pages.
     """
-    found = {piece: first_page + number for number, page in enumerate(plan.pages) for piece in page}
-    for page in plan.pages:
-        boxes = list(plan.top)
-        bookmarks = []
-        y = plan.room.top
-        for piece in reversed(page):
-            if piece.row == piece.column == 0:
-                bookmarks.append(Bookmark(band_title(appraisal, piece.band), level=1, top=y))
-            boxes.extend(_Layout(appraisal, manner, plan, piece, found).boxes(y))
-            y += piece.height(plan.size, plan.room) + manner.measures.gap
-        yield Body(tuple(boxes), tuple(reversed(bookmarks)))
+    found = plan.page_of(first_page)
+    for number, page in enumerate(plan.pages):
+        lower = 0.0 if number else plan.taken
+        boxes = list(moved(plan.top, 0.0, lower)) if page else []
+        bookmarks: list[Bookmark] = []
+        y = plan.room.top + lower
+        for shelf in reversed(page):
+            height = shelf_height(shelf, plan.size, plan.room)
+            marks = []
+            left = plan.room.left
+            spare = (plan.room.width - sum(piece.width(plan.size, plan.room) for piece in shelf)) / len(shelf)
+            for piece in shelf:
+                if piece.row == piece.column == 0:
+                    marks.append(Bookmark(band_title(appraisal, piece.band), level=1, top=y))
+                right = left + piece.width(plan.size, plan.room) + spare if len(shelf) > 1 else plan.room.right
+                top = y + height - piece.height(plan.size, plan.room)
+                boxes.extend(_Layout(appraisal, manner, plan, piece, found, (left, right)).boxes(top))
+                left = right
+            bookmarks = [*marks, *bookmarks]
+            y += height + manner.measures.gap
+        yield Body(tuple(boxes), tuple(bookmarks))
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,6 +128,8 @@ class _Layout:
     plan: ChartPlan
     piece: Piece
     page_of: dict[Piece, int]
+    sides: tuple[float, float]
+    """Between which it stands."""
 
     def boxes(self, top: float) -> Iterator[Box]:
         """Give everything of the piece, its upper edge at `top`."""
@@ -104,13 +140,13 @@ class _Layout:
         above = (piece.row + 1 < piece.rows) + piece.is_cut_sideways * measures.side_joins
         cells_top = joins_top + measures.join * above
         placing = Placing(
-            right=self.plan.room.left + measures.left + (shown.end_column - piece.right) * size.width,
+            right=self.sides[0] + measures.left + (shown.end_column - piece.right) * size.width,
             bottom=cells_top + (shown.end - piece.first) * size.height,
             size=size,
             piece=piece,
         )
         if self._is_narrow:
-            yield from self._title_aside(placing.right + measures.right + 1.0, cells_top)
+            yield from self._title_aside(placing.right + measures.right + ASIDE_GAP_MM, cells_top)
         else:
             yield from self._title_above(top)
         yield from lap_boxes(lap_rows_of(band, piece), band, placing, self.manner.look)
@@ -146,15 +182,17 @@ class _Layout:
         return Style(DETAIL_PT * self._scale, bold=True, ink=ACCENT)
 
     def _title_above(self, top: float) -> Iterator[Box]:
-        room, baseline = self.plan.room, top + 3.6 * self._scale
+        (left, right), baseline = self.sides, top + 3.6 * self._scale
         title = band_title(self.appraisal, self.piece.band)
-        name = text_at(room.left, baseline, title, self._title, most=0.55 * room.width)
+        name = text_at(left, baseline, title, self._title, most=0.55 * (right - left))
         yield name
-        x = room.left + name.width + 3
-        yield text_at(x, baseline, self._where, self._detail, most=room.right - x)
+        x = left + name.width + 3
+        wide = width_mm(self._where, size_pt=self._detail.size_pt)
+        detail = replace(self._detail, size_pt=self._detail.size_pt * min(1.0, max(0.6, 0.99 * (right - x) / wide)))
+        yield text_at(x, baseline, self._where, detail, most=right - x)
 
     def _title_aside(self, x: float, top: float) -> Iterator[Box]:
-        most, scale = self.plan.room.right - x, self._scale
+        most, scale = self.sides[1] - x, self._scale
         band = self.appraisal.design.bands[self.piece.band]
         title = band_title(self.appraisal, self.piece.band)
         yield text_at(x, top + 3.4 * scale, title, self._title, most=most)
@@ -169,7 +207,7 @@ class _Layout:
         first, last = self._rounds_before + piece.first + 1, self._rounds_before + piece.end
         words = [f"round {first}" if first == last else f"rounds {first}–{last}"]
         if piece.rows > 1:
-            words.append(f"part {piece.row + 1} of {piece.rows} upwards")
+            words.append(f"part {piece.row + 1} of {piece.rows}")
         if piece.is_cut_sideways:
             columns = chart_width(self.appraisal.design.bands[piece.band].rounds)
             words.append(f"columns {piece.right + 1}–{piece.end_column} of {columns}")
@@ -225,20 +263,14 @@ class _Layout:
         if width_mm(words, size_pt=style.size_pt, bold=True) <= right - left:
             yield text_at((left + right) / 2, y + 3.6 * scale, words, style, align="middle")
         else:
-            x = max(self.plan.room.left, min(left, self.plan.room.right - 60 * scale))
-            yield text_at(x, y + 3.6 * scale, words, style, most=self.plan.room.right - x)
+            x = max(self.sides[0], min(left, self.sides[1] - 60 * scale))
+            yield text_at(x, y + 3.6 * scale, words, style, most=self.sides[1] - x)
 
 
 def band_title(appraisal: Appraisal, band: int) -> str:
     """Tell a band by its number and its name."""
     name = appraisal.design.bands[band].name.strip()
     return f"{band + 1}  {name}" if name else f"{band + 1}"
-
-
-def repeat_words(times: int, stitches: int) -> str:
-    """Tell how often a repeat is worked."""
-    what = "this stitch" if stitches == 1 else f"these {stitches} stitches"
-    return f"work {what} {'once' if times == 1 else f'{times} times'}"
 
 
 def _numbered(piece: Piece, cell_width: float) -> list[int]:

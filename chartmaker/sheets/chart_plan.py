@@ -7,12 +7,17 @@ from dataclasses import dataclass, replace
 from chartmaker.knit.outline import chart_offsets, chart_width
 from chartmaker.model.design import Design
 from chartmaker.model.gauge import Gauge
+from chartmaker.sheets.lines import width_mm
 from chartmaker.sheets.paper import Frame
 
 NARROW_SHARE = 0.5
 """Up to this share of the page's width a piece is narrow."""
 STEP_MM = 0.1
 """By which a smaller cell is tried."""
+TITLE_PT, DETAIL_PT = 10.0, 8.0
+"""Size of a band's name, and of what else is told of it."""
+ASIDE_GAP_MM, WORDS_GAP_MM, MOST_TITLE_MM = 1.0, 2.5, 60.0
+"""Before and after what is told at the right of a narrow piece; and how much of that a name has at most."""
 ROUNDS_PER_HEAVY_LINE = 10
 """Cuts are made at heavy lines where that wastes less than half a page."""
 MOST_LAP_COLUMNS = 2
@@ -121,6 +126,8 @@ class Piece:
     rows: int
     columns: int
     """How many pieces the band is cut into upwards, and this row of them leftwards."""
+    words_mm: float = 0.0
+    """Width of what is told at its right where it is narrow, before its scale."""
     lap_rounds: int = 0
     lap_columns: int = 0
     """Rounds and columns of each neighbour that are shown once more, paler."""
@@ -147,6 +154,19 @@ class Piece:
         wide = measures.left + (self.end_column - self.right) * size.width + measures.right
         return not self.is_cut_sideways and wide <= NARROW_SHARE * room.width
 
+    def width(self, size: CellSize, room: Frame) -> float:
+        """Give the width that it takes on the page, with what is told at its right where it is narrow."""
+        measures = size.measures
+        wide = measures.left + (self.end_column - self.right) * size.width + measures.right
+        if self.is_narrow(size, room):
+            return wide + ASIDE_GAP_MM + self.words_mm * measures.scale
+        return max(wide, self.words_mm * measures.scale)
+
+    @property
+    def is_whole(self) -> bool:
+        """Whether nothing of its band is elsewhere, so that it may stand beside others."""
+        return self.rows == self.columns == 1
+
     def height(self, size: CellSize, room: Frame) -> float:
         """Give the height that it takes on the page, all its labels included."""
         measures = size.measures
@@ -156,6 +176,10 @@ class Piece:
         if self.is_narrow(size, room):
             return max(cells + measures.numbers + measures.bare_bracket, measures.aside) + joins * measures.join
         return measures.title + cells + measures.numbers + measures.bracket + joins * measures.join
+
+
+Shelf = tuple[Piece, ...]
+"""Pieces that stand beside each other, from the left in knitting order; mostly one."""
 
 
 def cell_size(gauge: Gauge, *, widest: int, room: Frame, measures: Measures = USUAL) -> CellSize:
@@ -169,15 +193,20 @@ def cell_size(gauge: Gauge, *, widest: int, room: Frame, measures: Measures = US
     return CellSize(width, width * ratio, measures)
 
 
-def best_size(design: Design, room: Frame, measures: Measures = USUAL) -> CellSize:
-    """Choose the cell size: the largest, or a smaller one that is still easy to read and takes fewer pages."""
+def best_size(design: Design, room: Frame, measures: Measures = USUAL, *, taken: float = 0.0) -> CellSize:
+    """Choose the cell size: the largest, or a smaller one, still easy to read, with fewer pages or fewer cuts."""
+
+    def cost(size: CellSize) -> tuple[int, int]:
+        pieces = cut(design, size, room)
+        return len(paged(shelved(pieces, size, room), size, room, taken=taken)), len(pieces)
+
     widest = max(chart_width(band.rounds) for band in design.bands)
     largest = cell_size(design.gauge, widest=widest, room=room, measures=measures)
     steps = max(0, math.floor((largest.width - measures.easy) / STEP_MM + 1e-9))
     ratio = largest.height / largest.width
     widths = [largest.width - number * STEP_MM for number in range(steps + 1)]
     sizes = [CellSize(width, width * ratio, measures) for width in widths if width * ratio >= measures.lowest]
-    return min(sizes or [largest], key=lambda size: len(paged(cut(design, size, room), size, room)))
+    return min(sizes or [largest], key=cost)
 
 
 def cut(design: Design, size: CellSize, room: Frame) -> list[Piece]:
@@ -189,13 +218,14 @@ def cut(design: Design, size: CellSize, room: Frame) -> list[Piece]:
         spans, lap_rounds = _row_spans(len(band.rounds), size, room, before=done, is_cut=len(sides) > 1)
         offsets = chart_offsets(band.rounds)
         for row, (first, end) in enumerate(spans):
+            words = _words_mm(f"{number + 1}  {band.name.strip()}", repeat_words(band.times, len(band.rounds[first])))
             reach = [(offsets[index], offsets[index] + len(band.rounds[index])) for index in range(first, end)]
             sides = _column_spans((min(low for low, _ in reach), max(high for _, high in reach)), size, room)
             pieces.extend(
                 Piece(
                     band=number, first=first, end=end, right=right, end_column=end_column,
                     row=row, column=column, rows=len(spans), columns=len(sides),
-                    lap_rounds=lap_rounds, lap_columns=_lap_columns(size, room),
+                    words_mm=words, lap_rounds=lap_rounds, lap_columns=_lap_columns(size, room),
                 )
                 for column, (right, end_column) in enumerate(sides)
             )  # fmt: skip
@@ -203,18 +233,55 @@ def cut(design: Design, size: CellSize, room: Frame) -> list[Piece]:
     return pieces
 
 
-def paged(pieces: Sequence[Piece], size: CellSize, room: Frame) -> list[list[Piece]]:
-    """Put pieces on pages in knitting order, as many to a page as fit."""
-    pages: list[list[Piece]] = []
-    left = 0.0
+def repeat_words(times: int, stitches: int) -> str:
+    """Tell how often a repeat is worked."""
+    what = "this stitch" if stitches == 1 else f"these {stitches} stitches"
+    return f"work {what} {'once' if times == 1 else f'{times} times'}"
+
+
+def _words_mm(title: str, repeat: str) -> float:
+    """Give the width of what is told beside a narrow piece; a long title is cut off there."""
+    wide = min(width_mm(title[:60], size_pt=TITLE_PT, bold=True), MOST_TITLE_MM)
+    return max(wide, width_mm(repeat, size_pt=DETAIL_PT, bold=True)) + WORDS_GAP_MM
+
+
+def shelved(pieces: Sequence[Piece], size: CellSize, room: Frame) -> list[Shelf]:
+    """Put pieces on shelves in knitting order: small ones that follow one another stand beside each other."""
+    shelves: list[Shelf] = []
     for piece in pieces:
-        height = piece.height(size, room)
-        if not pages or height > left:
+        joined = (*shelves[-1], piece) if shelves else (piece,)
+        wide = sum(one.width(size, room) for one in joined)
+        if len(joined) > 1 and all(one.is_whole for one in joined) and wide <= room.width:
+            shelves[-1] = joined
+        else:
+            shelves.append((piece,))
+    return shelves
+
+
+def shelf_height(shelf: Shelf, size: CellSize, room: Frame) -> float:
+    """Give the height of the tallest piece of a shelf."""
+    return max(piece.height(size, room) for piece in shelf)
+
+
+def paged(shelves: Sequence[Shelf], size: CellSize, room: Frame, *, taken: float = 0.0) -> list[list[Shelf]]:
+    """Put shelves on pages in knitting order, as many to a page as fit.
+
+    Args:
+        shelves: in knitting order.
+        size: of a cell.
+        room: what a page holds.
+        taken: height of the first page that something else has; that page stays empty where nothing fits.
+    """
+    pages: list[list[Shelf]] = [[]]
+    left = room.height - taken
+    for shelf in shelves:
+        height = shelf_height(shelf, size, room)
+        if height > left:
             pages.append([])
             left = room.height
-        pages[-1].append(piece)
+        pages[-1].append(shelf)
         left -= height + size.measures.gap
-    return pages
+    return pages if pages[0] or taken else pages[1:]
 
 
 def _tallest(room: Frame, measures: Measures) -> float:
@@ -230,7 +297,7 @@ def _tallest_cut(room: Frame, measures: Measures) -> float:
 def _row_spans(
     rounds: int, size: CellSize, room: Frame, *, before: int, is_cut: bool
 ) -> tuple[list[tuple[int, int]], int]:
-    """Cut rounds into spans, the uppermost the shortest; and how many rounds of a neighbour each shows."""
+    """Cut rounds into spans; and tell how many rounds of a neighbour each shows."""
     free = _tallest(room, size.measures) - is_cut * size.measures.side_joins * size.measures.join
     if rounds * size.height <= free + 1e-9:
         return [(0, rounds)], 0
@@ -240,13 +307,23 @@ def _row_spans(
     spans: list[tuple[int, int]] = []
     first = 0
     while first < rounds:
-        end = min(rounds, first + most)
-        if end < rounds:
-            over = (before + end) % ROUNDS_PER_HEAVY_LINE
-            end = end - over if end - over - first > most / 2 else end
+        end = _row_end(first, rounds, most=most, before=before)
         spans.append((first, end))
         first = end
     return spans, lap
+
+
+def _row_end(first: int, rounds: int, *, most: int, before: int) -> int:
+    """Choose where a piece ends: all about even, at a heavy line where that makes no piece more."""
+    pieces = math.ceil((rounds - first) / most)
+    if pieces == 1:
+        return rounds
+    even = first + math.ceil((rounds - first) / pieces)
+    down = even - (before + even) % ROUNDS_PER_HEAVY_LINE
+    for end in (down + ROUNDS_PER_HEAVY_LINE, down):
+        if first < end <= first + most and math.ceil((rounds - end) / most) < pieces:
+            return end
+    return even
 
 
 def _columns_in(size: CellSize, room: Frame) -> int:

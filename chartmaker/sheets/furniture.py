@@ -44,8 +44,8 @@ class Furniture:
         left, top = self.paper.margin_mm, self.paper.margin_mm
         right = self.paper.width_mm - left
         width = right - left
-        yield self._title(top + 5.0, TITLE, most=0.72 * width)
-        yield text_at(right, top + 5.0, sheet_title, SHEET, align="right", most=0.26 * width)
+        yield self._title(top + 5.0, TITLE, most=0.58 * width)
+        yield text_at(right, top + 5.0, sheet_title, SHEET, align="right", most=0.4 * width)
         yield Lines(((left, top + 11.4, right, top + 11.4),), 0.2, HAIRLINE)
         if self.colourway.strip():
             yield text_at(left, top + 9.6, self._colourway, QUIET_LINE, most=0.72 * width)
@@ -55,8 +55,8 @@ class Furniture:
         left, baseline = self.paper.margin_mm, self.paper.margin_mm + 4.4
         right = self.paper.width_mm - left
         width = right - left
-        title = self._title(baseline, LOW_TITLE, most=0.45 * width)
-        sheet = text_at(right, baseline, sheet_title, SHEET, align="right", most=0.26 * width)
+        sheet = text_at(right, baseline, sheet_title, SHEET, align="right", most=0.4 * width)
+        title = self._title(baseline, LOW_TITLE, most=min(0.45 * width, sheet.x - left - 12))
         yield title
         yield sheet
         yield Lines(((left, baseline + 2.4, right, baseline + 2.4),), 0.2, HAIRLINE)

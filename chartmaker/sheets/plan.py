@@ -19,7 +19,7 @@ from chartmaker.sheets.legend import look_of
 from chartmaker.sheets.paper import Frame
 from chartmaker.sheets.rounds_layout import rounds_pages
 from chartmaker.sheets.shopping_layout import shopping_blocks
-from chartmaker.sheets.whole_layout import whole_hat
+from chartmaker.sheets.whole_layout import whole_hat, whole_height
 from chartmaker.sheets.yarn_layout import yarn_blocks
 
 Progress = Callable[[int, int], None]
@@ -85,12 +85,14 @@ def _chart(sought: Sought, *, is_bare: bool = False, is_large: bool = False) -> 
     look = look_of(sought.appraisal, is_bare=is_bare)
     measures = LARGE if is_large else USUAL
     manner = Manner(look=look, measures=measures, every=sought.job.heavy_lines)
-    plan = plan_chart(sought.appraisal, sought.frame, manner)
-    first = sought.first_page + 1
-    pages = list(chart_pages(sought.appraisal, plan, manner, first_page=first))
-    found = {piece.band: first + number for number, page in reversed([*enumerate(plan.pages)]) for piece in page}
+    taken = whole_height(sought.appraisal, sought.frame)
+    plan = plan_chart(sought.appraisal, sought.frame, manner, taken=taken)
+    first, *others = chart_pages(sought.appraisal, plan, manner, first_page=sought.first_page)
+    found: dict[int, int] = {}
+    for piece, page in plan.page_of(sought.first_page).items():
+        found.setdefault(piece.band, page)
     whole = whole_hat(sought.appraisal, sought.frame, look, page_of=found)
-    return [Body(whole), *pages]
+    return [Body((*whole, *first.boxes), first.bookmarks), *others]
 
 
 def _bare_chart(sought: Sought) -> list[Body]:

@@ -23,6 +23,8 @@ LABELS_MM, NARROW_LABELS_MM = 48.0, 42.0
 MOST_LABELS_MM = 90.0
 NARROW_MM = 140.0
 TITLE_MM = 12.0
+BELOW_MM = 8.0
+"""Between the drawing and what follows on its page."""
 CLOSEST_MM = 3.4
 """Labels stand no closer than this."""
 FURTHEST_MM = 7.0
@@ -49,6 +51,12 @@ def whole_hat(appraisal: Appraisal, frame: Frame, look: Look, *, page_of: Mappin
     note = text_at(beside, frame.top + 5.2, words, NOTE, most=frame.right - beside)
     room = Frame(frame.left, frame.top + TITLE_MM, frame.right, frame.bottom)
     return (title, note, *_Small(appraisal, look, _scale(appraisal, room), page_of).boxes())
+
+
+def whole_height(appraisal: Appraisal, frame: Frame) -> float:
+    """Give the height that the drawing takes, with the room below it."""
+    room = Frame(frame.left, frame.top + TITLE_MM, frame.right, frame.bottom)
+    return TITLE_MM + len(appraisal.rounds) * _scale(appraisal, room).height + BELOW_MM
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,7 +8,7 @@ from chartmaker.model.design import Design
 from chartmaker.model.gauge import Gauge
 from chartmaker.model.round import Round
 from chartmaker.sheets.chart_layout import NUMBER_PT
-from chartmaker.sheets.chart_plan import LARGE, USUAL, best_size, cell_size, cut, paged
+from chartmaker.sheets.chart_plan import LARGE, USUAL, best_size, cell_size, cut, paged, shelf_height, shelved
 from chartmaker.sheets.paper import PAPERS
 from tests.strategies import bands, gauges
 
@@ -56,8 +56,11 @@ def test_every_piece_fits_its_page(columns, rounds, gauge, room, measures):
     for piece in pieces:
         columns = piece.laps.end_column - piece.laps.right
         assert measures.left + columns * size.width + measures.right <= room.width + 1e-6
-    for page in paged(pieces, size, room):
-        assert sum(piece.height(size, room) for piece in page) + measures.gap * (len(page) - 1) <= room.height + 1e-6
+    for page in paged(shelved(pieces, size, room), size, room):
+        assert (
+            sum(shelf_height(shelf, size, room) for shelf in page) + measures.gap * (len(page) - 1)
+            <= room.height + 1e-6
+        )
 
 
 @given(gauge=gauges(), widest=st.integers(1, 600), room=st.sampled_from(ROOMS))
@@ -89,14 +92,37 @@ def test_bands_are_kept_whole_and_in_knitting_order():
     design = Design(bands=tuple(blank(24, 30) for _ in range(5)))
     room = ROOMS[0]
     size = best_size(design, room)
-    assert [piece.band for page in paged(cut(design, size, room), size, room) for piece in page] == [0, 1, 2, 3, 4]
+    pages = paged(shelved(cut(design, size, room), size, room), size, room)
+    assert [piece.band for page in pages for shelf in page for piece in shelf] == [0, 1, 2, 3, 4]
+
+
+@pytest.mark.parametrize("room", ROOMS)
+def test_small_bands_stand_beside_each_other_and_no_wider_than_the_page(room):
+    design = Design(bands=tuple(blank(4, 6) for _ in range(7)))
+    size = best_size(design, room)
+    shelves = shelved(cut(design, size, room), size, room)
+    assert sum(map(len, shelves)) == 7
+    assert len(shelves[0]) == max(1, int(room.width // shelves[0][0].width(size, room)))
+    for shelf in shelves:
+        assert sum(piece.width(size, room) for piece in shelf) <= room.width
+
+
+def test_what_takes_the_top_of_the_first_page_leaves_the_others_whole():
+    design = Design(bands=tuple(blank(24, 20) for _ in range(6)))
+    room = ROOMS[0]
+    size = best_size(design, room)
+    shelves = shelved(cut(design, size, room), size, room)
+    pages = paged(shelves, size, room, taken=150.0)
+    used = sum(shelf_height(shelf, size, room) + USUAL.gap for shelf in pages[0]) - USUAL.gap
+    assert used <= room.height - 150.0
+    assert paged(shelves, size, room, taken=room.height)[0] == []
 
 
 @pytest.mark.parametrize("room", ROOMS)
 def test_the_largest_hat_takes_no_more_pages_than_its_cells_need(room):
     design = Design(bands=(blank(600, 600),))
     size = best_size(design, room)
-    pages = paged(cut(design, size, room), size, room)
+    pages = paged(shelved(cut(design, size, room), size, room), size, room)
     wide = room.width - USUAL.left - USUAL.right
     high = room.height - USUAL.title - USUAL.numbers - USUAL.bracket - 3 * USUAL.join
     needed = 600 * size.width * 600 * size.height / (wide * high)

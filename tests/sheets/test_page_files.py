@@ -79,7 +79,7 @@ def test_the_words_of_an_svg_are_kept_for_readers():
 
 def test_pages_are_numbered_and_a_lone_page_is_not(tmp_path):
     appraisal = appraise(chart("A B | x.", times=72))
-    job = PrintJob(sheets=("chart",))
+    job = PrintJob(sheets=("key", "chart"))
     assert [path.name for path, _ in page_files(appraisal, job, tmp_path / "c.svg", dpi=72)] == ["c-1.svg", "c-2.svg"]
     lone = list(page_files(appraisal, PrintJob(sheets=("cover",)), tmp_path / "c.PNG", dpi=72))
     assert [path.name for path, _ in lone] == ["c.PNG"]
