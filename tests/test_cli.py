@@ -161,7 +161,10 @@ def test_printing_gives_a_pdf_on_the_paper_asked_for(good: Path, tmp_path: Path)
 
 def test_the_chart_is_printed_as_svg_and_png_by_the_ending(good: Path, tmp_path: Path, capsys) -> None:
     for ending, start in (("svg", b"<svg"), ("png", b"\x89PNG")):
-        assert main(["print", str(good), "-o", str(tmp_path / f"chart.{ending}"), "--dpi", "60"]) == 0
+        assert main(["print", str(good), "-o", str(tmp_path / f"alone.{ending}"), "--dpi", "60"]) == 0
+        assert capsys.readouterr().out.splitlines() == [str(tmp_path / f"alone.{ending}")]
+        more = ["--sheets", "key,chart", "--dpi", "60"]
+        assert main(["print", str(good), "-o", str(tmp_path / f"chart.{ending}"), *more]) == 0
         files = sorted(tmp_path.glob(f"chart*.{ending}"))
         assert [line.rsplit("/")[-1] for line in capsys.readouterr().out.splitlines()] == [path.name for path in files]
         assert len(files) >= 2
