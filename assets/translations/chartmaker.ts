@@ -7486,10 +7486,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0} g of fibre</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>{0} g of {1} {2} are at hand, enough for the {3} g</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7683,6 +7679,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} of bath {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} of fibre</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

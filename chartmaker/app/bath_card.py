@@ -17,6 +17,7 @@ if TYPE_CHECKING:
 
     from PySide6.QtGui import QResizeEvent
 
+    from chartmaker.app.dye_weights import Weigh
     from chartmaker.dye.dye_plan import BathCard, Weighed
     from chartmaker.dye.plan import Load
     from chartmaker.dye.timetable import Step
@@ -32,11 +33,11 @@ TWO_COLUMNS_FROM = 640
 class BathCardView(QWidget):
     """Everything about one bath to run; what is filled in after the dyeing is put below it by the page."""
 
-    def __init__(self, card: BathCard, palette: Palette, parent: QWidget | None = None) -> None:
+    def __init__(self, card: BathCard, palette: Palette, weigh: Weigh, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._beside = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._beside.setSpacing(28)
-        pot = column_of([_loads(card, palette), _pot(card)])
+        pot = column_of([_loads(card, palette, weigh), _pot(card, weigh)])
         self._beside.addWidget(pot, 1)
         self._beside.addWidget(column_of([_days(card)]), 1)
         layout = QVBoxLayout(self)
@@ -80,7 +81,7 @@ def _title(card: BathCard) -> QWidget:
     return title
 
 
-def _loads(card: BathCard, palette: Palette) -> Lines:
+def _loads(card: BathCard, palette: Palette, weigh: Weigh) -> Lines:
     lines = []
     for load, strength in zip(card.plan.loads, card.strengths, strict=True):
         names = [lot.name if (lot := palette.lot(lot_id)) else lot_id for lot_id, _ in load.lots]
@@ -90,7 +91,7 @@ def _loads(card: BathCard, palette: Palette) -> Lines:
         if load.load > 1:
             more.append(tr("takes up {0} of the first load's dye, {1}").format(number(strength.likely, 2), basis))
         name = f"{load.load}.  " + (", ".join(names) or tr("to stock"))
-        value = tr("{0} g").format(grams(load.fibre_g)) + (f" · {skeins}" if load.skeins else "")
+        value = weigh(load.fibre_g) + (f" · {skeins}" if load.skeins else "")
         lines.append(Line(name, value, tuple(more)))
     lines += [
         Line(
@@ -120,26 +121,26 @@ def _what_fibre_holds(habits: DyeingHabits) -> Line:
     return Line(text)
 
 
-def _pot(card: BathCard) -> Lines:
+def _pot(card: BathCard, weigh: Weigh) -> Lines:
     plan = card.plan
     gathering = tuple(tr(each.short) for each in cautions_at("gathering"))
     lines = [
         Line(
             tr("{0} ({1})").format(plan.bath.dyestuff, tr(plan.bath.state)),
-            tr("{0} g").format(grams(plan.dyestuff_g)),
+            weigh(plan.dyestuff_g),
             (_sentence(card.supply.text), *_shelf_words(card)),
             gathering,
         )
     ]
     advice = {each.portion.name: each.text for each in card.assists}
-    lines += [_weighed(each, told(advice.get(each.name, ""))) for each in card.weighed]
+    lines += [_weighed(each, told(advice.get(each.name, "")), weigh) for each in card.weighed]
     if any(each.spoons for each in card.weighed):
         lines.append(Line(tr(WEIGH_INSTEAD)))
     hot = tuple(tr(each.short) for each in cautions_at("hot pot"))
     water = tr("{0} L").format(number(plan.water_l, 1))
     lines.append(Line(tr("water"), water, (_sentence(card.pot.text),), hot))
     lines += [Line(tr("{0}, not as usual").format(plan.bath.id), "", (_sentence(note),)) for note in card.notes]
-    return Lines(tr("Into the pot"), [*lines, *_shared(card)])
+    return Lines(tr("Into the pot"), [*lines, *_shared(card, weigh)])
 
 
 def _shelf_words(card: BathCard) -> Iterator[str]:
@@ -153,20 +154,20 @@ def _shelf_words(card: BathCard) -> Iterator[str]:
         yield tr("Nobody is named who identified it.")
 
 
-def _weighed(each: Weighed, advice: str) -> Line:
+def _weighed(each: Weighed, advice: str, weigh: Weigh) -> Line:
     more = [_sentence(text) for text in (advice, each.other.text if each.other else "") if text]
     if each.spoons:
         more.append(told(each.spoons.text))
     cautions = tuple(tr(caution.short) for caution in cautions_of(each.name))
-    return Line(each.name, tr("{0} g").format(number(each.grams, 1)), tuple(more), cautions)
+    return Line(each.name, weigh(each.grams), tuple(more), cautions)
 
 
-def _shared(card: BathCard) -> Iterator[Line]:
+def _shared(card: BathCard, weigh: Weigh) -> Iterator[Line]:
     for each in card.mordantings:
         if len(each.baths) > 1 or len(each.turns) > 1:
             yield Line(
                 tr("mordanted together"),
-                tr("{0} g").format(grams(each.fibre_g)),
+                weigh(each.fibre_g),
                 (tr("with {0}; see Mordanting").format(", ".join(bath for bath, _ in each.baths)),),
             )
 

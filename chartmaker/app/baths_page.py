@@ -14,6 +14,7 @@ from chartmaker.app.bath_record_form import BathRecordForm, LoadAsked
 from chartmaker.app.bath_recorded import RecordedView, recorded_baths
 from chartmaker.app.baths_lists import mordanting_pane, shopping_pane
 from chartmaker.app.baths_together import BathsTogether
+from chartmaker.app.dye_weights import weigher
 from chartmaker.app.page_frame import PageFrame, rule
 from chartmaker.app.stock_pane import StockPane
 from chartmaker.app.words import grams, tr
@@ -23,6 +24,7 @@ if TYPE_CHECKING:
     from PySide6.QtGui import QShowEvent
 
     from chartmaker.app.baths_desk import BathsDesk
+    from chartmaker.app.units_setting import UnitsSetting
     from chartmaker.appraisal import Appraisal
     from chartmaker.checks.finding import Place
     from chartmaker.dye.dye_plan import BathCard, DyePlan
@@ -38,9 +40,9 @@ class BathsPage(PageFrame):
     told = Signal(str)
     """What was done, as a sentence."""
 
-    def __init__(self, desk: BathsDesk, parent: QWidget | None = None) -> None:
+    def __init__(self, desk: BathsDesk, units: UnitsSetting, parent: QWidget | None = None) -> None:
         super().__init__(tr("Baths"), parent)
-        self.desk = desk
+        self.desk, self.units = desk, units
         self.document = desk.document
         self.together = BathsTogether(desk)
         self.list = QListWidget()
@@ -64,6 +66,7 @@ class BathsPage(PageFrame):
         self.document.appraised.connect(self.refresh)
         desk.open_palette.changed.connect(self.refresh)
         desk.changed.connect(self.refresh)
+        units.changed.connect(self.refresh)
         desk.recorded.connect(self._show_recorded)
         self.refresh()
 
@@ -132,7 +135,7 @@ class BathsPage(PageFrame):
         if self._plan is None:
             return
         kind, thing = self.key
-        now = (kind, thing, self._value_of(kind, thing))
+        now = (kind, thing, (self._value_of(kind, thing), self.units.units))
         if now == self._shown:
             stock = self.pane.widget()
             if isinstance(stock, StockPane):
@@ -182,7 +185,8 @@ class BathsPage(PageFrame):
             view = RecordedView(self.desk, thing, lambda form: self._form_for((kind, thing), form))
             self.form = view.form
             return view
-        return mordanting_pane(plan) if kind == "mordanting" else shopping_pane(plan)
+        pane = mordanting_pane if kind == "mordanting" else shopping_pane
+        return pane(plan, weigher(self.units.units))
 
     def _bath(self, card: BathCard) -> QWidget:
         plan = card.plan
@@ -201,7 +205,7 @@ class BathsPage(PageFrame):
         made = BathRecordForm(loads, planned)
         made.given.connect(lambda record, takes_off: self._record(bath.id, record, takes_off=takes_off))
         self.form = form = self._form_for(("bath", bath.id), made)
-        view = BathCardView(card, at_hand)
+        view = BathCardView(card, at_hand, weigher(self.units.units))
         view.to_record.clicked.connect(lambda _checked=False: self._lead_to_form(form))
         return column_of([view, rule(), form])
 

@@ -123,7 +123,7 @@ class Pages(QWidget):
 
         desk = BathsDesk(self._lots.filing, self)
         desk.refused.connect(self.refused)
-        baths = baths_page.BathsPage(desk)
+        baths = baths_page.BathsPage(desk, self._units)
         baths.content.insertWidget(2, KeepingStrip(self._lots, baths))
         baths.told.connect(self.refused)
         return baths

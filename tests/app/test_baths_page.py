@@ -227,6 +227,16 @@ def test_what_was_typed_survives_an_edit_elsewhere_that_changes_nothing_of_the_b
     assert form.rows[0].dry.text() == "23"
 
 
+def test_ounces_stand_beside_the_grams_where_they_are_used(on_baths):
+    page = page_of(on_baths)
+    page.units.toggle()
+    imperial = texts(on_baths)
+    page.units.toggle()
+    metric = texts(on_baths)
+    assert "25 g (0.88 oz) · 1 skein" in imperial or "25 g (0.88 oz) · 1 skein" in metric  # 25 / 28.349523125
+    assert ("oz" in imperial) != ("oz" in metric)
+
+
 def test_cautions_stand_beside_their_lines_and_defer_to_labels(on_baths):
     told = texts(on_baths)
     for words in (
