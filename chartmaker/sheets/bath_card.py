@@ -108,7 +108,10 @@ def lines_of(card: BathCard, plan: DyePlan) -> Iterator[Line]:
     mordants = len(card.plan.mordants)
     for weighed in card.weighed[:mordants]:
         yield _weighed(weighed, _shared(card, weighed))
-    yield Line(figure=f"{one_place(card.plan.dyestuff_g)} g", name=f"{bath.state} {_plain(bath)}")
+    if card.plan.is_going_on:
+        yield Line(figure="liquor", name="of the loads before, no more dyestuff", is_ticked=False)
+    else:
+        yield Line(figure=f"{one_place(card.plan.dyestuff_g)} g", name=f"{bath.state} {_plain(bath)}")
     pot = f"in a pot of at least {one_place(POT_PER_LIQUOR * card.plan.water_l)} l"
     yield Line(figure=f"{one_place(card.plan.water_l)} l", name="water", details=(pot,))
     for weighed, advice in zip(card.weighed[mordants:], card.assists, strict=True):

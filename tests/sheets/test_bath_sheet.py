@@ -3,7 +3,8 @@ import math
 import pytest
 
 from chartmaker.appraisal import appraise
-from chartmaker.model.palette import Assist, Bath, Mordant
+from chartmaker.model.bath_record import BathRecord, LoadRecord
+from chartmaker.model.palette import Assist, Bath, Mordant, Planned
 from chartmaker.planning import plan_for
 from chartmaker.sheets.bath_card import lines_of
 from chartmaker.sheets.boxes import Text
@@ -76,6 +77,15 @@ def test_every_bath_has_its_card_and_its_bookmark():
     )
     marks = [mark for page in pages for mark in page.bookmarks]
     assert [mark.title for mark in marks if mark.level] == [f"{bath.id} (dry), bath {bath.id}" for bath in baths]
+
+
+def test_a_load_that_goes_on_in_the_same_liquor_takes_no_dyestuff():
+    record = BathRecord(loads=(LoadRecord(load=1, fibre_g=25.0, dry_g=24.0),))
+    bath = Bath(id="pot", dyestuff="weld", ratio=1.0, record=record)
+    lots = {"A": lot("w", (90, 0, 0), on_hand_g=500.0), "B": lot("coming", planned=Planned("pot", 2))}
+    text = told(appraise(chart("A B | x.", times=72, lots=lots, baths=[bath])))
+    assert "of the loads before, no more dyestuff" in text
+    assert "fibre in 1 skein" in text
 
 
 def test_what_no_bath_gives_is_named():
