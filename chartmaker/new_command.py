@@ -22,6 +22,15 @@ from chartmaker.model.units import CM_PER_INCH
 from chartmaker.report.new_hat import new_hat_as_text, sizes_as_text
 
 ENDING = ".hat.toml"
+OF_SHAPES = {
+    "--crown": ("profile", ("cap", "tam")),
+    "--sections": ("sections", ("cap", "tam")),
+    "--decrease": ("decrease", ("cap", "tam")),
+    "--widen": ("widen_percent", ("tam",)),
+    "--widen-rounds": ("widen_rounds", ("tam",)),
+    "--taper": ("taper_decreases", ("stocking",)),
+}
+"""Options that only some shapes have, with what they answer and which shapes those are."""
 _LENGTH = r"([\d.]+)\s*(cm|in|)"
 _COUNTED = re.compile(rf"([\d.]+)(?:/{_LENGTH})?\s*[x×]\s*([\d.]+)(?:/{_LENGTH})?")
 
@@ -86,10 +95,8 @@ def _free_place(path: Path | None) -> Path:
 
 def _answers(chosen: argparse.Namespace, path: Path) -> Answers:
     """Take what was said, and the defaults for the rest; raises ValueError for what is out of range."""
-    if chosen.gauge is None:
-        raise UserProblem(
-            what="the gauge is not said", now="count a swatch: --gauge 30x34 is stitches x rounds to 10 cm"
-        )
+    _require_said(chosen)
+    _refuse_idle(chosen)
     usual = defaults_for(shape=chosen.shape, head_cm=_head_cm(chosen), gauge=chosen.gauge)
     said = _said(chosen, "ease_percent", "depth_cm", "widen_percent", "widen_rounds", "taper_decreases", "motif_repeat")
     said |= _said(chosen, "letters", "metres_per_100g", "title")
@@ -131,11 +138,30 @@ def _head_cm(chosen: argparse.Namespace) -> float:
         except ValueError as problem:
             near = suggestion(chosen.size, [size.name for size in sizes()])
             raise UserProblem(what=f"{problem}{near}", now="chartmaker new --sizes lists them") from problem
-    if chosen.head is None:
-        raise UserProblem(
-            what="the head is not said", now="give --head CM, or a size by its name: --size 'woman, mean'"
-        )
     return float(chosen.head)
+
+
+def _require_said(chosen: argparse.Namespace) -> None:
+    """Refuse, all at once, to guess what a hat cannot be made without."""
+    missing = {}
+    if chosen.head is None and chosen.size is None:
+        missing["the head"] = "give --head CM, or a size by its name: --size 'woman, mean'"
+    if chosen.gauge is None:
+        missing["the gauge"] = "count a swatch: --gauge 30x34 is stitches x rounds to 10 cm"
+    if missing:
+        is_or_are = "are" if len(missing) > 1 else "is"
+        raise UserProblem(what=f"{' and '.join(missing)} {is_or_are} not said", now="; ".join(missing.values()))
+
+
+def _refuse_idle(chosen: argparse.Namespace) -> None:
+    """Refuse an option that would do nothing to a hat of this shape."""
+    for option, (name, shapes) in OF_SHAPES.items():
+        if getattr(chosen, name) is not None and chosen.shape not in shapes:
+            raise UserProblem(
+                what=f"{option} is of {' and '.join(shapes)} alone",
+                where=f"--shape {chosen.shape}",
+                now="leave it out, or choose another shape",
+            )
 
 
 def _length(text: str) -> float:

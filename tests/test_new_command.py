@@ -73,6 +73,13 @@ def test_a_crown_can_be_chosen(out):
     assert crown.times == 5
 
 
+@pytest.mark.parametrize(("repeat", "is_held"), [("17", False), ("16", True)])
+def test_a_repeat_that_closes_up_round_no_near_count_is_told(out, capsys, repeat, is_held):
+    # 56 cm less 9 % at 22 to 10 cm are 112 stitches, 7 × 16; 102 and 119 are over 3 cm off.
+    assert new(out, "--head", "56", "--gauge", "22x26", "--repeat", repeat) == 0
+    assert ("A repeat of 17 closes up round no count" in capsys.readouterr().out) != is_held
+
+
 def test_lots_of_a_palette_are_chosen_and_the_design_finds_the_palette_again(out, capsys):
     assert new(out, "--head", "56", "--gauge", "30x34", "--palette", str(PALETTE)) == 0
     design = read_design(out)
@@ -127,7 +134,13 @@ def test_what_is_there_already_is_left_alone(out, capsys):
     [
         ("--head 20 --gauge 5x6", "a head of 20 cm at 5 stitches in 10 cm comes to 9 stitches"),
         ("--head 200 --gauge 30x34", "head_cm is 200, outside 20 to 90"),
+        ("--head 0 --gauge 30x34", "head_cm is 0, outside 20 to 90"),
         ("--gauge 30x34", "the head is not said"),
+        ("", "the head and the gauge are not said"),
+        ("--head 56 --gauge 30x34 --shape stocking --crown flat", "--crown is of cap and tam alone"),
+        ("--head 56 --gauge 30x34 --widen 40", "--widen is of tam alone"),
+        ("--head 56 --gauge 30x34 --shape tam --taper 3", "--taper is of stocking alone"),
+        ("--head 56 --gauge 30x34 --shape stocking --taper 24", "take 11 or fewer at once"),
         ("--head 56", "the gauge is not said"),
         ("--size womann --gauge 30x34", "there is no size 'womann'"),
         ("--head 56 --gauge 30x34 --depth 10", "leaves no body: ask for"),

@@ -4577,7 +4577,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>a taper of {0} rounds is too short for {1} rounds that take {2} stitches each</source>
+        <source>a taper of {0} rounds is too short for {1} rounds that take {2} stitches each{3}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -13,6 +13,7 @@ from chartmaker.model.gauge import Gauge, Swatch
 from chartmaker.model.hat import SHAPES, Trim
 from chartmaker.model.units import Measured
 
+HEADS_CM = (20, 90)
 EASE_PERCENT = -9.0
 STRAIGHT_SHARE = 0.25
 """How far a stocking cap goes up straight before it tapers, to the head's girth."""
@@ -74,7 +75,7 @@ class Answers:
 
     def __post_init__(self) -> None:
         require_one_of("shape", self.shape, SHAPES)
-        require_within("head_cm", self.head_cm, 20, 90)
+        require_within("head_cm", self.head_cm, *HEADS_CM)
         require_within("metres_per_100g", self.metres_per_100g, 10, 5000)
         require_within("ease_percent", self.ease_percent, -40, 40)
         require_within("depth_cm", self.depth_cm, 5, 150)
@@ -111,6 +112,7 @@ def defaults_for(*, shape: str, head_cm: float, gauge: Gauge) -> Answers:
     Raises ValueError for what is out of range.
     """
     require_one_of("shape", shape, SHAPES)
+    require_within("head_cm", head_cm, *HEADS_CM)
     return Answers(
         shape=shape,
         head_cm=head_cm,

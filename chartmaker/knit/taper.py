@@ -1,5 +1,7 @@
 """Where a hat narrows slowly: the long taper of a stocking cap, its decreases in lines and evenly spread."""
 
+import math
+
 from chartmaker.knit.crown import FEWEST_DRAWN, MOST_DRAWN
 from chartmaker.knit.profile import GIVE, SPREAD_ROUNDS, flat_disc_decreases
 from chartmaker.knit.wedge import SINGLE, narrowed, takes, widths
@@ -52,5 +54,9 @@ def taper_bands(  # noqa: PLR0913 - each says another thing, and most leave all 
 
 def _refuse_pucker(rounds: int, *, ways: int, taken: int, gauge: Gauge) -> None:
     gap = min(rounds // ways, SPREAD_ROUNDS)
-    if not gap or taken / gap > GIVE * flat_disc_decreases(gauge):
-        raise ValueError(f"a taper of {rounds} rounds is too short for {ways} rounds that take {taken} stitches each")
+    lies_flat = GIVE * flat_disc_decreases(gauge)
+    if not gap or taken / gap > lies_flat:
+        few = f": take {math.floor(lies_flat * gap)} or fewer at once" if lies_flat * gap >= 1 else ""
+        raise ValueError(
+            f"a taper of {rounds} rounds is too short for {ways} rounds that take {taken} stitches each{few}"
+        )

@@ -13,7 +13,8 @@ from chartmaker.model.units import CM_PER_INCH
 
 def new_hat_as_text(design: Design, answers: Answers, *, given: Collection[str]) -> str:
     """Tell counts, depth, bands and lots of a hat that was made from answers; `given` are those the knitter gave."""
-    lines = [*_size_lines(design), *_band_lines(design), *_lot_lines(design), *_source_lines(answers, given)]
+    bands = (*_band_lines(design), *_repeat_lines(design, answers), "")
+    lines = [*_size_lines(design), *bands, *_lot_lines(design), *_source_lines(answers, given)]
     return "\n".join(lines)
 
 
@@ -62,7 +63,6 @@ def _band_lines(design: Design) -> Iterator[str]:
         cm = len(band.rounds) * design.gauge.round_height_cm
         stitches = f"{first}" if first == last else f"{first} to {last}"
         yield f"  {band.name:<{width}}  {len(band.rounds):>6}  {cm:>5.1f}  {stitches}" + _room(band.name, first)
-    yield ""
 
 
 def _room(name: str, stitches: int) -> str:
@@ -71,6 +71,14 @@ def _room(name: str, stitches: int) -> str:
         return ""
     repeats = [str(repeat) for repeat in USUAL_REPEATS if stitches % repeat == 0]
     return f"; a motif's repeat may be {', '.join(repeats)}" if repeats else ""
+
+
+def _repeat_lines(design: Design, answers: Answers) -> Iterator[str]:
+    """Tell of a repeat that was asked for and closes up round no count near enough."""
+    repeats = {len(band.rounds[0]) for band in design.bands if band.name in HEIGHTS}
+    if answers.motif_repeat and answers.motif_repeat not in repeats:
+        yield ""
+        yield f"A repeat of {answers.motif_repeat} closes up round no count that comes near enough, so none is held."
 
 
 def _lot_lines(design: Design) -> Iterator[str]:
