@@ -146,6 +146,9 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
         "candidate.verdict": lambda: iter((FITS, SNUG, LOOSE, TOO_TIGHT)),
         "depth.verdict": lambda: iter((FITS, SHORT, DEEP)),
         "self.quantity.unit": unit_words,
+        "self._unit": unit_words,
+        "length.unit": unit_words,
+        "units.weight.unit": unit_words,
         "gauge.unit": unit_words,
         "said": lambda: iter((*rests, *start_more.UNSOURCED)),
         "size.name": lambda: (size.name for size in sizes()),
@@ -181,7 +184,7 @@ def unit_words() -> Iterator[str]:
     from chartmaker.model.units import SYSTEMS
 
     for units in SYSTEMS:
-        quantities = (units.length, units.gauge, units.yarn, units.weight, units.grist, units.heat)
+        quantities = (units.length, units.gauge, units.yarn, units.weight, units.grist, units.heat, units.room)
         yield from (quantity.unit for quantity in quantities)
 
 

@@ -40,6 +40,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source> ft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source> g</source>
         <translation type="unfinished"></translation>
     </message>
@@ -141,11 +145,11 @@
     </message>
     <message>
         <source>! {0}
-! over the limit of {1} cm in {2} of {3} rounds</source>
+! over the limit of {1} in {2} of {3} rounds</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>! {0} has {1} g less than that: its weight becomes 0</source>
+        <source>! {0} has {1} less than that: its weight becomes 0</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -629,6 +633,14 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>, ! long</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, ! long: catch at {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>, adapted</source>
         <translation type="unfinished"></translation>
     </message>
@@ -826,6 +838,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>? degrees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A &amp;typeface, any script</source>
         <translation type="unfinished"></translation>
     </message>
@@ -882,11 +898,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>A stitch takes {0} cm of yarn ({1} to {2}). {3} Planned is the high end and {4} % in reserve; other is cast-on, tails, strands carried up, finish and trims.</source>
+        <source>A stitch takes {0} of yarn ({1} to {2}). {3} Planned is the high end and {4} % in reserve; other is cast-on, tails, strands carried up, finish and trims.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>A stitch takes {0} cm, {1} to {2}.</source>
+        <source>A stitch takes {0}, {1} to {2}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1082,7 +1098,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Bar of {0} cm</source>
+        <source>Bar of {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1705,7 +1721,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Draw this bar to {0} cm</source>
+        <source>Draw this bar to {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2081,7 +2097,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Hold a ruler to the screen, and draw the bar's right end to {0} cm, or use the left and right keys.</source>
+        <source>Hold a ruler to the screen, and draw the bar's right end to {0}, or use the left and right keys.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3357,7 +3373,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Seen through: stitches keep their columns. The ground is carried above, the figure below. Heavy black edges: longer than {0} cm. White tie: catch it there.</source>
+        <source>Seen through: stitches keep their columns. The ground is carried above, the figure below. Heavy black edges: longer than {0}. White tie: catch it there.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4569,7 +4585,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>a stitch, cm</source>
+        <source>a stitch,</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4733,11 +4749,11 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>ball after, g</source>
+        <source>ball after</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>ball before, g</source>
+        <source>ball before</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5333,6 +5349,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>hottest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>hottest, °C</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5573,7 +5593,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>likely, g</source>
+        <source>likely</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5661,7 +5681,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>longest float {0} stitches, {1} cm</source>
+        <source>longest float {0} stitches, {1}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5730,10 +5750,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>metres to 100 g</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>metres to 100 g, if another</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6146,10 +6162,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>planned,</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>planned, g</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6597,11 +6609,11 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>taken as {0}; {1} g of {2} do the same: see which the label names</source>
+        <source>taken</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>taken, g</source>
+        <source>taken as {0}; {1} g of {2} do the same: see which the label names</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7165,11 +7177,11 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>weight of a skein, g (0: any)</source>
+        <source>weight</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>weight, g</source>
+        <source>weight of a skein, g (0: any)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7265,11 +7277,11 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>yarn</source>
+        <source>yards to 1 oz</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>yarn, m</source>
+        <source>yarn</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7310,7 +7322,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0}   {1}, {2} g{3}</source>
+        <source>{0}   {1}, {2}{3}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7322,7 +7334,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0}  ·  within the limit of {1} cm</source>
+        <source>{0}  ·  within the limit of {1}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7398,7 +7410,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0} and {1}: {2}, value differs by {3}, at least {4}; edge {5} m</source>
+        <source>{0} and {1}: {2}, value differs by {3}, at least {4}; edge {5}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7426,11 +7438,11 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0} behind this stitch alone, {2} cm</source>
+        <source>{0} behind this stitch alone, {2}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0} behind: {1} stitches, {2} cm, {3} to {4}</source>
+        <source>{0} behind: {1} stitches, {2}, {3} to {4}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7878,10 +7890,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0} °C, {1} min</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>{0} × ({1} %), {2} to {3}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7894,7 +7902,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0} × {1} cm of hat fill {2}° × {3}°</source>
+        <source>{0} × {1} of hat fill {2}° × {3}°</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7907,14 +7915,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} × {1}, from {2} across the join</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, ! long</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, ! long: catch at {1}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7935,6 +7935,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0}, for {3}. Samples: {1}; readings: {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, if another</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7966,6 +7970,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0}, {1} min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0}, {1} × {2} px</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7990,7 +7998,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0}: {1} is no weight in grams</source>
+        <source>{0}: {1} is no weight</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -8,10 +8,11 @@ from typing import TYPE_CHECKING, Any
 from PySide6.QtWidgets import QComboBox, QLineEdit, QPlainTextEdit, QWidget
 
 from chartmaker.app.amounts_table import AmountsTable
-from chartmaker.app.thing_form import NumberLine, ThingForm, link_id
+from chartmaker.app.thing_form import MeasureLine, NumberLine, ThingForm, grist_label, labelled, link_id
 from chartmaker.app.words import tr
 from chartmaker.model.dyeing import STATES
 from chartmaker.model.palette import Assist, Bath, Mordant, Yarn
+from chartmaker.model.units import METRIC, Units
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -24,12 +25,18 @@ class BathForm(ThingForm):
     """All that is written of a bath."""
 
     def __init__(
-        self, bath: Bath | None, palette: Palette, take: Callable[[Any], None], parent: QWidget | None = None
+        self,
+        bath: Bath | None,
+        palette: Palette,
+        take: Callable[[Any], None],
+        parent: QWidget | None = None,
+        *,
+        units: Units = METRIC,
     ) -> None:
         """Take the bath to be changed, or None for a new one."""
         shown = bath or Bath(id="new", dyestuff="new", ratio=1.0)
         title = tr("New bath") if bath is None else tr("Bath {0}").format(bath.id)
-        super().__init__(title, shown, take, parent)
+        super().__init__(title, shown, take, parent, units=units)
         self.resize(560, 660)
         dyestuff = QLineEdit("" if bath is None else shown.dyestuff)
         bath_id = QLineEdit("" if bath is None else shown.id)
@@ -48,10 +55,11 @@ class BathForm(ThingForm):
         for field, label in (
             ("ph_start", tr("pH at the start")),
             ("ph_end", tr("pH at the end")),
-            ("hottest_c", tr("hottest, °C")),
-            ("minutes", tr("minutes")),
         ):
             self._number(field, label, getattr(shown, field), is_optional=True)
+        heat, label = MeasureLine(shown.hottest_c, units.heat), labelled(tr("hottest"), units.heat)
+        self.add("hottest_c", label, heat, heat.number, changed=heat.editingFinished)
+        self._number("minutes", tr("minutes"), shown.minutes, is_optional=True)
         notes = QPlainTextEdit(shown.notes)
         notes.setTabChangesFocus(True)
         notes.setMinimumHeight(70)
@@ -84,12 +92,18 @@ class YarnForm(ThingForm):
     """All that is written of an undyed yarn."""
 
     def __init__(
-        self, yarn: Yarn | None, palette: Palette, take: Callable[[Any], None], parent: QWidget | None = None
+        self,
+        yarn: Yarn | None,
+        palette: Palette,
+        take: Callable[[Any], None],
+        parent: QWidget | None = None,
+        *,
+        units: Units = METRIC,
     ) -> None:
         """Take the yarn to be changed, or None for a new one."""
         shown = yarn or Yarn(id="new", name="new")
         title = tr("New yarn") if yarn is None else tr("Yarn {0}").format(yarn.id)
-        super().__init__(title, shown, take, parent)
+        super().__init__(title, shown, take, parent, units=units)
         self.resize(460, 200)
         name, yarn_id = QLineEdit("" if yarn is None else shown.name), QLineEdit("" if yarn is None else shown.id)
         self.add("name", tr("name"), name, name.text, changed=name.editingFinished)
@@ -97,8 +111,8 @@ class YarnForm(ThingForm):
         self.add("id", tr("id"), yarn_id, yarn_id.text, changed=yarn_id.editingFinished, hint=hint)
         if yarn is None:
             link_id(name, yarn_id, [each.id for each in palette.yarns])
-        grist = NumberLine(shown.metres_per_100g)
-        self.add("metres_per_100g", tr("metres to 100 g"), grist, grist.number, changed=grist.editingFinished)
+        grist = MeasureLine(shown.metres_per_100g, units.grist)
+        self.add("metres_per_100g", grist_label(units), grist, grist.number, changed=grist.editingFinished)
         readings = _undyed_readings(shown, palette)
         undyed = QComboBox()
         undyed.addItems([words for words, _ in readings])

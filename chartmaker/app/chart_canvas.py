@@ -27,6 +27,7 @@ if TYPE_CHECKING:
     from PySide6.QtWidgets import QWidget
 
     from chartmaker.app.open_design import OpenDesign
+    from chartmaker.app.units_setting import UnitsSetting
     from chartmaker.model.stitches import Shaping
 
 
@@ -60,8 +61,10 @@ class ChartCanvas(ChartView):
     stamped = Signal(object)
     """The `(row, column)` at which a motif was set down."""
 
-    def __init__(self, document: OpenDesign, parent: QWidget | None = None) -> None:
+    def __init__(self, document: OpenDesign, units: UnitsSetting, parent: QWidget | None = None) -> None:
         super().__init__(document, parent)
+        self.units = units
+        """What lengths are told in."""
         self.hand = Hand()
         self._button = Qt.MouseButton.NoButton
         self._frame_before, self._cursor_before = self.frame, self.current

@@ -37,6 +37,7 @@ from chartmaker.app.words import tr
 
 if TYPE_CHECKING:
     from chartmaker.app.open_design import OpenDesign
+    from chartmaker.app.units_setting import UnitsSetting
     from chartmaker.checks.finding import Place
 
 SIDE_WIDTH = 256
@@ -50,10 +51,10 @@ class ChartPage(QWidget):
     seeing_changed = Signal(object)
     """The user set another `Seeing`."""
 
-    def __init__(self, document: OpenDesign, parent: QWidget | None = None) -> None:
+    def __init__(self, document: OpenDesign, units: UnitsSetting, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.document = document
-        self.canvas = ChartCanvas(document)
+        self.document, self._units = document, units
+        self.canvas = ChartCanvas(document, units)
         self.spoken = SpokenCell(self.canvas)
         self.structure = StructureDesk(self.canvas)
         self.motifs = MotifDesk(self.canvas)
@@ -62,10 +63,10 @@ class ChartPage(QWidget):
         self.band = BandStrip(self.canvas, self.structure)
         self.shading = ShadingColumn(self.canvas)
         self.ledger = LedgerColumn(self.canvas)
-        self.ladder = ValueLadder(document)
-        self.letters = LettersList(document)
-        self.far = FarView(document)
-        self.strip = ViewStrip()
+        self.ladder = ValueLadder(document, units)
+        self.letters = LettersList(document, units)
+        self.far = FarView(document, units)
+        self.strip = ViewStrip(units)
         self._seeing = Seeing()
         self._is_far = False
         self._middle = QStackedWidget()
@@ -86,6 +87,7 @@ class ChartPage(QWidget):
         self.strip.changed.connect(self._see_otherwise)
         self.far.left.connect(self.leave_far)
         document.appraised.connect(self._show_strip)
+        units.changed.connect(self._show_strip)
         self._show_strip()
 
     # --- how the chart is seen
@@ -144,9 +146,8 @@ class ChartPage(QWidget):
 
     def _show_strip(self) -> None:
         view = view_named(self.view)
-        self.strip.show_view(
-            view, self._seeing, units_per_cm=self.far.units_per_cm, words=strip_words(view, self.document, self.far)
-        )
+        words = strip_words(view, self.document, self.far, self._units.units)
+        self.strip.show_view(view, self._seeing, units_per_cm=self.far.units_per_cm, words=words)
 
     def _see_otherwise(self, seeing: Seeing) -> None:
         self.take_seeing(seeing)

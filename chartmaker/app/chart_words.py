@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from chartmaker.appraisal import Appraisal
     from chartmaker.knit.floats import FloatBehind
     from chartmaker.model.design import Design
+    from chartmaker.model.units import Units
 
 SHAPING_WORDS = {
     Shaping.K2TOG: "two together, leaning right",
@@ -54,7 +55,7 @@ def _parts(canvas: ChartCanvas, row: int, spot: Spot) -> list[str]:
     parts.append(tr("{0}: {1}").format(tr(PART_WORDS[Part(line.cells[spot.stitch])]), letter))
     parts += _lot_words(design, appraisal, letter)
     if appraisal.design is design:
-        parts += _float_words(appraisal, row, spot)
+        parts += _float_words(appraisal, row, spot, canvas.units.units)
     return parts
 
 
@@ -67,27 +68,34 @@ def _lot_words(design: Design, appraisal: Appraisal, letter: str) -> list[str]:
     return words if shade is None else [*words, tr("value {0}").format(number(shade.value, 1))]
 
 
-def _float_words(appraisal: Appraisal, row: int, spot: Spot) -> list[str]:
+def _float_words(appraisal: Appraisal, row: int, spot: Spot, units: Units) -> list[str]:
     """Tell each strand behind a stitch, and where the repeat has it: from which stitch to which, long or caught."""
     band = appraisal.design.bands[spot.band]
     length = len(band.rounds[spot.index])
     place = (spot.repeat % band.times) * length + spot.stitch
     behind = floats_behind(appraisal.fabric, appraisal.floats, index=row, stitch=place)
-    return [_told(appraisal, row, strand, repeat=length) for strand in behind]
+    width_cm = appraisal.design.gauge.stitch_width_cm
+    return [
+        _strand_words(strand, units.length.told(strand.length * width_cm), repeat=length)
+        + _catch_words(appraisal, row, strand, repeat=length)
+        for strand in behind
+    ]
 
 
-def _told(appraisal: Appraisal, row: int, strand: FloatBehind, *, repeat: int) -> str:
+def _strand_words(strand: FloatBehind, length: str, *, repeat: int) -> str:
     first, last = (place % repeat + 1 for place in (strand.start, strand.start + strand.length - 1))
-    length_cm = number(strand.length * appraisal.design.gauge.stitch_width_cm, 1)
-    words = tr("{0} behind: {1} stitches, {2} cm, {3} to {4}")
+    words = tr("{0} behind: {1} stitches, {2}, {3} to {4}")
     if strand.length == 1:
-        words = tr("{0} behind this stitch alone, {2} cm")
-    words = words.format(strand.letter, strand.length, length_cm, first, last)
+        words = tr("{0} behind this stitch alone, {2}")
+    return words.format(strand.letter, strand.length, length, first, last)
+
+
+def _catch_words(appraisal: Appraisal, row: int, strand: FloatBehind, *, repeat: int) -> str:
     key = (row, strand.letter, strand.start)
     long = next((item for item in appraisal.long_floats if (item.round, item.letter, item.start) == key), None)
     if long is None:
-        return words
+        return ""
     if not long.catches:
-        return tr("{0}, ! long").format(words)
+        return tr(", ! long")
     catches = ", ".join(str(place % repeat + 1) for place in long.catches)
-    return tr("{0}, ! long: catch at {1}").format(words, catches)
+    return tr(", ! long: catch at {0}").format(catches)

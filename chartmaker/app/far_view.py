@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     from PySide6.QtGui import QKeyEvent, QMouseEvent, QPaintEvent
 
     from chartmaker.app.open_design import OpenDesign
+    from chartmaker.app.units_setting import UnitsSetting
 
 
 def far_sentence() -> str:
@@ -35,9 +36,9 @@ class FarView(QWidget):
     refused = Signal(str)
     """What cannot be done here, as a sentence."""
 
-    def __init__(self, document: OpenDesign, parent: QWidget | None = None) -> None:
+    def __init__(self, document: OpenDesign, units: UnitsSetting, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.document = document
+        self.document, self._units = document, units
         self._seeing = Seeing()
         self._made: tuple[object, QImage] | None = None
         """What the picture was made of, and the picture."""
@@ -85,7 +86,10 @@ class FarView(QWidget):
         rounds, columns = half_round(flat_cells(appraisal.design, appraisal.fabric)).shape
         wide, tall = columns * gauge.stitch_width_cm, rounds * gauge.round_height_cm
         angles = [angle_degrees(side, distance_cm=100 * self._seeing.distance_m) for side in (wide, tall)]
-        return tr("{0} × {1} cm of hat fill {2}° × {3}°").format(*(number(value, 1) for value in (wide, tall, *angles)))
+        length = self._units.units.length
+        return tr("{0} × {1} of hat fill {2}° × {3}°").format(
+            length.figure(wide), length.told(tall), *(number(angle, 1) for angle in angles)
+        )
 
     def _drawn_cm(self, size_cm: float) -> float:
         return size_on_screen_cm(size_cm, distance_cm=100 * self._seeing.distance_m, eye_cm=self._seeing.eye_cm)

@@ -45,7 +45,8 @@ class LedgerColumn(RoundColumn):
             (tr("letters"), *LETTERS),
             (tr("stitches"), *STITCHES),
         )
-        canvas.cursor_moved.connect(self._describe)
+        for signal in (canvas.cursor_moved, canvas.units.changed):
+            signal.connect(self._describe)
         self.document.appraised.connect(self._describe)
 
     def look_of(self, row: int) -> object:
@@ -131,8 +132,8 @@ class LedgerColumn(RoundColumn):
             parts.append(tr("? a shade is not known"))
         if entry.longest_float_stitches:
             parts.append(
-                tr("longest float {0} stitches, {1} cm").format(
-                    entry.longest_float_stitches, number(entry.longest_float_cm, 1)
+                tr("longest float {0} stitches, {1}").format(
+                    entry.longest_float_stitches, self.canvas.units.units.length.told(entry.longest_float_cm)
                 )
             )
         return "; ".join(parts) + "."

@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from PySide6.QtGui import QColor
 
     from chartmaker.app.open_design import OpenDesign
+    from chartmaker.app.units_setting import UnitsSetting
 
 
 class LotBox(QComboBox):
@@ -55,9 +56,9 @@ class LotBox(QComboBox):
 class LettersList(QScrollArea):
     """One line a letter: the letter and a box of lots."""
 
-    def __init__(self, document: OpenDesign, parent: QWidget | None = None) -> None:
+    def __init__(self, document: OpenDesign, units: UnitsSetting, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.document = document
+        self.document, self._units = document, units
         self._boxes: dict[str, LotBox] = {}
         self._view, self._severity = "shade", 1.0
         self._shown: tuple[object, ...] = ()
@@ -66,6 +67,7 @@ class LettersList(QScrollArea):
         self.setFrameShape(QScrollArea.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         document.appraised.connect(self.refresh)
+        units.changed.connect(self.refresh)
         self.refresh()
 
     def box(self, letter: str) -> LotBox:
@@ -86,15 +88,15 @@ class LettersList(QScrollArea):
 
     def refresh(self) -> None:
         """Follow the design; boxes are made anew only where letters come or go."""
-        design, palette = self.document.design, self.document.palette
+        design, palette, units = self.document.design, self.document.palette, self._units.units
         letters = letters_known(self.document.appraisal)
-        now = (letters, design.colourway, design.palette, palette, design.viewing, self._view, self._severity)
+        now = (letters, design.colourway, design.palette, palette, design.viewing, self._view, self._severity, units)
         if now == self._shown:
             return
         if letters != "".join(self._boxes):
             self._rebuild(letters)
         self._shown = now
-        entries = lot_entries(design, palette)
+        entries = lot_entries(design, palette, units)
         at_hand = design.palette.followed_by(palette)
         colours = {
             entry.lot.id: lot_colour(entry.lot, design.viewing, at_hand, view=self._view, severity=self._severity)

@@ -23,9 +23,10 @@ from PySide6.QtWidgets import (
 )
 
 from chartmaker.app.lot_picture import PictureField
-from chartmaker.app.thing_form import NumberLine, ThingForm, link_id
+from chartmaker.app.thing_form import MeasureLine, ThingForm, grist_label, labelled, link_id
 from chartmaker.app.words import tr
 from chartmaker.model.palette import Lot, Planned
+from chartmaker.model.units import METRIC, Units
 
 if TYPE_CHECKING:
     import datetime as dt
@@ -50,11 +51,14 @@ class LotForm(ThingForm):
         *,
         place: Path | None,
         questions: Questions,
+        units: Units = METRIC,
         parent: QWidget | None = None,
     ) -> None:
         """Take the lot to be changed, or None for a new one, and the palette's file, which pictures are beside."""
         shown = lot or Lot(id="new", name="new")
-        super().__init__(tr("New lot") if lot is None else tr("Lot {0}").format(lot.id), shown, take, parent)
+        super().__init__(
+            tr("New lot") if lot is None else tr("Lot {0}").format(lot.id), shown, take, parent, units=units
+        )
         self.resize(560, 640)
         name, lot_id = QLineEdit("" if lot is None else shown.name), QLineEdit("" if lot is None else shown.id)
         self.add("name", tr("name"), name, name.text, changed=name.editingFinished)
@@ -68,13 +72,11 @@ class LotForm(ThingForm):
         self.add("load", tr("bath"), self.source, lambda: shown.load)
         self.dyed_on = DateField(shown.dyed_on)
         self.add("dyed_on", tr("dyed on"), self.dyed_on, self.dyed_on.date)
-        weight = NumberLine(shown.on_hand_g)
-        self.add("on_hand_g", tr("on hand, g"), weight, weight.required, changed=weight.editingFinished)
-        grist = NumberLine(shown.metres_per_100g)
+        weight, label = MeasureLine(shown.on_hand_g, units.weight), labelled(tr("on hand"), units.weight)
+        self.add("on_hand_g", label, weight, weight.required, changed=weight.editingFinished)
+        grist, label = MeasureLine(shown.metres_per_100g, units.grist), grist_label(units)
         hint = tr("Dyeing changes it: measure the dyed yarn. Left empty, that of its yarn serves")
-        self.add(
-            "metres_per_100g", tr("metres to 100 g"), grist, grist.number, changed=grist.editingFinished, hint=hint
-        )
+        self.add("metres_per_100g", label, grist, grist.number, changed=grist.editingFinished, hint=hint)
         self.readings = ReadingsField(shown.readings)
         self.add("readings", tr("readings"), self.readings, self.readings.readings)
         notes = QPlainTextEdit(shown.notes)

@@ -80,7 +80,7 @@ class LotCard(QWidget):
         self.lights_words.setVisible(bool(self.lights.patches) and not _is_known_in_lights(line.shade))
         self.tree.show_family(line, every, viewing)
         self.ladder.show_bath(line, every, palette, viewing)
-        self.recipe.show_rows(recipe_rows(line.bath, line.load) or [(tr("recipe"), tr("no bath is noted"))])
+        self.recipe.show_rows(recipe_rows(line.bath, line.load, line.units) or [(tr("recipe"), tr("no bath is noted"))])
         notes = [line.lot.notes, line.bath.notes if line.bath else ""]
         self.notes.setText("\n".join(note for note in notes if note))
         self.notes.setVisible(any(notes))

@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from chartmaker.app.filing import Filing
     from chartmaker.app.open_design import OpenDesign
     from chartmaker.app.open_palette import OpenPalette
+    from chartmaker.app.units_setting import UnitsSetting
     from chartmaker.model.palette import Palette
     from chartmaker.model.palette_edits import PaletteEdit
 
@@ -28,11 +29,11 @@ class LotsDesk(QObject):
     chosen_changed = Signal()
     """Another lot is chosen, or none."""
 
-    def __init__(self, filing: Filing, parent: QWidget) -> None:
+    def __init__(self, filing: Filing, units: UnitsSetting, parent: QWidget) -> None:
         super().__init__(parent)
-        self._filing = filing
+        self._filing, self._units = filing, units
         self._parent = parent
-        self._forms = LotsForms(filing, parent)
+        self._forms = LotsForms(filing, units, parent)
         self._chosen = ""
         self._compared: tuple[Palette, Palette, str] | None = None
         """The design's copies, the palette, and what was last told of the two."""
@@ -173,6 +174,7 @@ class LotsDesk(QObject):
             (likely, needs_of(appraisal, is_planned=True)),
             lambda taken: self.open_palette.do(use_up(palette, taken)),
             self._parent,
+            units=self._units.units,
         ).open()
 
     def refresh_copies(self) -> None:

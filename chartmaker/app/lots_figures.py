@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QWidget
 
-from chartmaker.app.words import grams, number, tr
+from chartmaker.app.words import number, tr
 from chartmaker.shade.lab import lch_of_lab
 
 if TYPE_CHECKING:
@@ -15,6 +15,7 @@ if TYPE_CHECKING:
 
     from chartmaker.app.lots_lines import LotLine
     from chartmaker.model.palette import Bath
+    from chartmaker.model.units import Units
 
 
 class FiguresGrid(QWidget):
@@ -60,7 +61,7 @@ def figure_rows(line: LotLine) -> list[tuple[str, str]]:
     """Give a lot's measured figures; those of a planned one say that they are predicted."""
     shade = line.shade
     if shade is None:
-        return [(tr("shade"), line.basis), (tr("on hand"), tr("{0} g").format(grams(line.lot.on_hand_g)))]
+        return [(tr("shade"), line.basis), (tr("on hand"), line.on_hand)]
     chroma, hue = lch_of_lab(shade.lab).tolist()[1:]
     spread = tr(", assumed") if shade.has_assumed_spread else ""
     l_dev, a_dev, b_dev = (number(part, 1) for part in shade.deviation)
@@ -74,14 +75,14 @@ def figure_rows(line: LotLine) -> list[tuple[str, str]]:
         rows.append((tr("scatter, MCDM"), number(shade.mcdm, 2)))
     if shade.is_out_of_gamut:
         rows.append((tr("screen"), tr("beyond what it shows: clipped")))
-    rows.append((tr("on hand"), tr("{0} g").format(grams(line.lot.on_hand_g))))
+    rows.append((tr("on hand"), line.on_hand))
     if line.lot.dyed_on:
         rows.append((tr("dyed on"), line.lot.dyed_on.isoformat()))
     return rows
 
 
-def recipe_rows(bath: Bath | None, load: int) -> list[tuple[str, str]]:
-    """Give a bath's recipe; nothing without one."""
+def recipe_rows(bath: Bath | None, load: int, units: Units) -> list[tuple[str, str]]:
+    """Give a bath's recipe; nothing without one. Shares of the fibre stay in grams, as scales at the pot show."""
     if bath is None:
         return []
     rows = [
@@ -95,13 +96,14 @@ def recipe_rows(bath: Bath | None, load: int) -> list[tuple[str, str]]:
     if bath.ph_start is not None or bath.ph_end is not None:
         rows.append((tr("pH"), f"{_given(bath.ph_start)} – {_given(bath.ph_end)}"))
     if bath.hottest_c is not None or bath.minutes is not None:
-        rows.append((tr("heat"), tr("{0} °C, {1} min").format(_given(bath.hottest_c), _given(bath.minutes))))
+        heat = tr("? degrees") if bath.hottest_c is None else units.heat.brief(bath.hottest_c)
+        rows.append((tr("heat"), tr("{0}, {1} min").format(heat, _given(bath.minutes))))
     return rows
 
 
 def recipes_side_by_side(first: LotLine, second: LotLine) -> tuple[list[tuple[str, str, str]], list[int]]:
     """Give both recipes row by row, and which rows differ."""
-    left, right = (dict(recipe_rows(line.bath, line.load)) for line in (first, second))
+    left, right = (dict(recipe_rows(line.bath, line.load, line.units)) for line in (first, second))
     names = list(dict.fromkeys((*left, *right)))
     rows = [(name, left.get(name, "–"), right.get(name, "–")) for name in names]
     return rows, [number for number, row in enumerate(rows) if row[1] != row[2]]

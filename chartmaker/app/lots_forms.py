@@ -8,14 +8,15 @@ if TYPE_CHECKING:
     from PySide6.QtWidgets import QWidget
 
     from chartmaker.app.filing import Filing
+    from chartmaker.app.units_setting import UnitsSetting
     from chartmaker.model.palette import Bath, Lot, Palette, Yarn
 
 
 class LotsForms:
     """Each is imported when it is first opened. None stands for a new thing."""
 
-    def __init__(self, filing: Filing, parent: QWidget) -> None:
-        self._filing = filing
+    def __init__(self, filing: Filing, units: UnitsSetting, parent: QWidget) -> None:
+        self._filing, self._units = filing, units
         self._palette = filing.palettes.open_palette
         self._parent = parent
 
@@ -34,6 +35,7 @@ class LotsForms:
             take,
             place=self._palette.path,
             questions=self._filing.questions,
+            units=self._units.units,
             parent=self._parent,
         ).open()
 
@@ -46,7 +48,7 @@ class LotsForms:
             palette = self._palette.palette
             self._palette.do(add_bath(palette, made) if bath is None else change_bath(palette, bath.id, made))
 
-        BathForm(bath, self._palette.palette, take, self._parent).open()
+        BathForm(bath, self._palette.palette, take, self._parent, units=self._units.units).open()
 
     def open_yarn(self, yarn: Yarn | None) -> None:
         """Open the form of an undyed yarn."""
@@ -57,7 +59,7 @@ class LotsForms:
             palette = self._palette.palette
             self._palette.do(add_yarn(palette, made) if yarn is None else change_yarn(palette, yarn.id, made))
 
-        YarnForm(yarn, self._palette.palette, take, self._parent).open()
+        YarnForm(yarn, self._palette.palette, take, self._parent, units=self._units.units).open()
 
     def open_palette_form(self) -> None:
         """Open the form of the palette itself."""

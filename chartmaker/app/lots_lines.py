@@ -5,8 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from chartmaker.app.words import grams, number, tr
+from chartmaker.app.words import number, tr
 from chartmaker.dye.predicted import shades_in
+from chartmaker.model.units import METRIC, Units
 from chartmaker.shade.lab import lch_of_lab
 from chartmaker.shade.words import CHROMA_BOUNDS, words_of
 
@@ -33,6 +34,13 @@ class LotLine:
     yarn: Yarn | None
     letters: str
     """The letters that it is in the colourway in use."""
+    units: Units = METRIC
+    """What it is told in."""
+
+    @property
+    def on_hand(self) -> str:
+        """Its weight with the unit."""
+        return self.units.weight.rough(self.lot.on_hand_g)
 
     @property
     def load(self) -> int:
@@ -66,7 +74,7 @@ class LotLine:
             parts = [tr("value {0}").format(number(self.shade.value)), shade_words(self.shade), self.basis]
             if self.shade.is_out_of_gamut:
                 parts.append(tr("beyond what the screen shows"))
-        parts.append(tr("{0} g").format(grams(self.lot.on_hand_g)))
+        parts.append(self.on_hand)
         if self.letters:
             parts.append(tr("letter {0}").format(" ".join(self.letters)))
         return ", ".join(parts)
@@ -79,7 +87,7 @@ def shade_words(shade: LotShade) -> str:
     return f"{', '.join(tr(part) for part in before)} {tr(words.hue)}".strip()
 
 
-def lot_lines(appraisal: Appraisal, palette: Palette | None) -> tuple[LotLine, ...]:
+def lot_lines(appraisal: Appraisal, palette: Palette | None, units: Units = METRIC) -> tuple[LotLine, ...]:
     """Give every lot at hand once, the palette's own rather than the design's copy, since it is worked on here."""
     design = appraisal.design
     at_hand = lots_at_hand(design, palette)
@@ -89,7 +97,7 @@ def lot_lines(appraisal: Appraisal, palette: Palette | None) -> tuple[LotLine, .
     lines = []
     for lot, shade in zip(at_hand.lots, shades_in(at_hand, design.viewing), strict=True):
         bath = at_hand.bath(lot.source[0]) if lot.source else None
-        lines.append(LotLine(lot, shade, bath, at_hand.yarn(lot.yarn), letters.get(lot.id, "")))
+        lines.append(LotLine(lot, shade, bath, at_hand.yarn(lot.yarn), letters.get(lot.id, ""), units))
     return tuple(lines)
 
 

@@ -27,6 +27,7 @@ if TYPE_CHECKING:
 
     from chartmaker.app.lots_desk import LotsDesk
     from chartmaker.app.open_design import OpenDesign
+    from chartmaker.app.units_setting import UnitsSetting
     from chartmaker.checks.finding import Place
 
 
@@ -38,18 +39,19 @@ class LotsPage(PageFrame):
     refused = Signal(str)
     """What palette or design could not take, as a sentence."""
 
-    def __init__(
+    def __init__(  # noqa: PLR0913 - what the page needs of its window
         self,
         document: OpenDesign,
         *,
         settings: QSettings,
+        units: UnitsSetting,
         desk: LotsDesk,
         actions: Mapping[str, QAction],
         parent: QWidget | None = None,
     ) -> None:
         """Take the settings that keep the order, who works on the palette, and the window's actions by their ids."""
         super().__init__(tr("Lots"), parent)
-        self.document = document
+        self.document, self._units = document, units
         self.desk = desk
         self.bar = LotsBar(settings)
         self.flow = LotsFlow()
@@ -82,10 +84,10 @@ class LotsPage(PageFrame):
         document = self.document
         design, palette = document.design, document.palette
         self.rail.refresh()
-        now = (design.palette, palette, design.colourway, design.viewing)
+        now = (design.palette, palette, design.colourway, design.viewing, self._units.units)
         if now != self._shown or not self._lines:
             self._shown = now
-            self._lines = {line.lot.id: line for line in lot_lines(document.appraisal, palette)}
+            self._lines = {line.lot.id: line for line in lot_lines(document.appraisal, palette, self._units.units)}
             self._show_lines()
         if self._awaited in self._lines:
             lot_id, self._awaited = self._awaited, ""
@@ -143,7 +145,7 @@ class LotsPage(PageFrame):
         order = self.bar.wanted_order
         lines = in_order(matching(self._lines.values(), searched), order)
         self.flow.show_lines(lines, is_grouped=order == "dyestuff")
-        self.table.show_lines(lines)
+        self.table.show_lines(lines, self._units.units)
         self.blank.show_reason(searched if self._lines else "")
         self._forms.setCurrentWidget(self._form if lines else self.blank)
         gone = tuple(lot_id for lot_id in self.picked if lot_id in self._lines)
@@ -215,3 +217,4 @@ class LotsPage(PageFrame):
         self.side.pick_asked.connect(self.pick)
         self.side.plan_asked.connect(self.plan)
         self.document.appraised.connect(self.refresh)
+        self._units.changed.connect(self.refresh)

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QHeaderView
 from chartmaker.app.letter_menu import patch_icon
 from chartmaker.app.shades import colour_of
 from chartmaker.app.table import Cell, ReadingTable
-from chartmaker.app.words import grams, number, tr
+from chartmaker.app.words import number, tr
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from PySide6.QtWidgets import QWidget
 
     from chartmaker.app.lots_lines import LotLine
+    from chartmaker.model.units import Units
 
 
 class LotsTable(ReadingTable):
@@ -28,18 +29,7 @@ class LotsTable(ReadingTable):
     """The ids of the lots that are picked now, the reference first."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
-        headings = (
-            tr("shade"),
-            tr("lot"),
-            tr("letter"),
-            tr("value"),
-            tr("spread"),
-            tr("on hand, g"),
-            tr("rests on"),
-            tr("dyestuff"),
-            tr("load"),
-        )
-        super().__init__(headings, wide=7, name=tr("Lots"), parent=parent)
+        super().__init__([""] * 9, wide=7, name=tr("Lots"), parent=parent)
         # None is squeezed: where they do not all fit, the table scrolls sideways.
         self.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.setSelectionMode(ReadingTable.SelectionMode.ExtendedSelection)
@@ -47,10 +37,11 @@ class LotsTable(ReadingTable):
         self._lines: list[LotLine] = []
         self._is_settling = False
 
-    def show_lines(self, lines: Sequence[LotLine]) -> None:
+    def show_lines(self, lines: Sequence[LotLine], units: Units) -> None:
         """Show these lots, the picked ones still picked."""
         self._is_settling = True
         self._lines = list(lines)
+        self.setHorizontalHeaderLabels(_headings(units))
         self.show_rows([cells_of(line) for line in lines])
         self._is_settling = False
         self.pick(self.picked)
@@ -83,6 +74,12 @@ class LotsTable(ReadingTable):
         self.picked_changed.emit(self.picked)
 
 
+def _headings(units: Units) -> list[str]:
+    on_hand = tr("on hand,") + tr(units.weight.unit)
+    names = [tr("shade"), tr("lot"), tr("letter"), tr("value"), tr("spread"), on_hand]
+    return [*names, tr("rests on"), tr("dyestuff"), tr("load")]
+
+
 def cells_of(line: LotLine) -> tuple[Cell, ...]:
     """Give a lot's row."""
     lot, shade = line.lot, line.shade
@@ -95,7 +92,7 @@ def cells_of(line: LotLine) -> tuple[Cell, ...]:
         Cell(" ".join(line.letters), is_strong=True),
         Cell("–" if shade is None else number(shade.value, 1), is_number=True),
         Cell("–" if shade is None else f"± {number(shade.deviation[0], 1)}", is_number=True),
-        Cell(grams(lot.on_hand_g), is_number=True),
+        Cell(line.units.weight.rough_figure(lot.on_hand_g), is_number=True),
         Cell(line.basis),
         Cell(line.dyestuff or (lot.source[0] if lot.source else "")),
         Cell(str(line.load) if line.load else "", is_number=True),

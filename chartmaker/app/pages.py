@@ -102,7 +102,9 @@ class Pages(QWidget):
             page.refused.connect(self.refused)
             return page
         if name == "lots":
-            lots = lots_page.LotsPage(self._document, settings=self._settings, desk=self._lots, actions=self._actions())
+            lots = lots_page.LotsPage(
+                self._document, settings=self._settings, units=self._units, desk=self._lots, actions=self._actions()
+            )
             lots.content.insertWidget(2, KeepingStrip(self._lots, lots))
             lots.refused.connect(self.refused)
             lots.chosen.connect(self._lots.choose)

@@ -38,7 +38,7 @@ class PatternDesk:
             # Imported late: it brings Pillow and the faces.
             from chartmaker.app.pattern_dialog import PatternDialog
 
-            self.dialog = dialog = PatternDialog(settings, questions, parent)
+            self.dialog = dialog = PatternDialog(settings, questions, self._canvas.units, parent)
             dialog.stamp.clicked.connect(self._stamp)
             dialog.lay_in.clicked.connect(self._lay_in)
             dialog.keep.clicked.connect(self._keep)

@@ -36,6 +36,7 @@ if TYPE_CHECKING:
 
     from chartmaker.app.pattern_reading import WorkingCopy
     from chartmaker.app.questions import Questions
+    from chartmaker.app.units_setting import UnitsSetting
     from chartmaker.appraisal import Appraisal
     from chartmaker.pictures.pattern import Pattern
 
@@ -49,12 +50,14 @@ PICTURE_KINDS = "*.png *.jpg *.jpeg"
 class PatternDialog(QDialog):
     """Makes the pattern beside the window's thread; what becomes of it is its owner's."""
 
-    def __init__(self, settings: QSettings, questions: Questions, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, settings: QSettings, questions: Questions, units: UnitsSetting, parent: QWidget | None = None
+    ) -> None:
         super().__init__(parent)
         self.setWindowTitle(tr("Pattern from a picture or words"))
         self.setAcceptDrops(True)
         self.resize(1000, 640)
-        self._settings = settings
+        self._settings, self._units = settings, units
         self._questions = questions.over(self)
         self._appraisal: Appraisal | None = None
         self._made: Made | None = None
@@ -187,10 +190,14 @@ class PatternDialog(QDialog):
         if not self._is_picture:
             self.words.show_width(len(made.pattern.rounds[0]))
         self.preview.show_pattern(made, self._appraisal)
-        told = pattern_words(made, self._appraisal)
-        self.readout.setText(told)
-        self.preview.setAccessibleDescription(told)
+        self._tell_made()
         self._show_state()
+
+    def _tell_made(self) -> None:
+        if self._made is not None and self._appraisal is not None:
+            told = pattern_words(self._made, self._appraisal, self._units.units)
+            self.readout.setText(told)
+            self.preview.setAccessibleDescription(told)
 
     def _show_nothing(self, sentence: str) -> None:
         if self._appraisal is not None:

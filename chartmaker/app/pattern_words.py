@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from chartmaker.app.words import number, tr
+from chartmaker.app.words import tr
+from chartmaker.model.units import METRIC, Units
 
 if TYPE_CHECKING:
     from chartmaker.app.pattern_wish import Made
@@ -17,7 +18,7 @@ def longest_allowed(appraisal: Appraisal) -> int:
     return int(design.limits.float_cm * (1 + 1e-9) / design.gauge.stitch_width_cm)
 
 
-def pattern_words(made: Made, appraisal: Appraisal) -> str:
+def pattern_words(made: Made, appraisal: Appraisal, units: Units = METRIC) -> str:
     """Tell size, longest float against the design's limit, and rounds with more than two letters, a line each."""
     lines = made.pattern.rounds
     size = tr("{0} stitches × {1} rounds").format(len(lines[0]), len(lines))
@@ -27,17 +28,17 @@ def pattern_words(made: Made, appraisal: Appraisal) -> str:
         if many
         else tr("two letters a round at most")
     )
-    return f"{size}  ·  {letters}\n{_float_words(made, appraisal)}"
+    return f"{size}  ·  {letters}\n{_float_words(made, appraisal, units)}"
 
 
-def _float_words(made: Made, appraisal: Appraisal) -> str:
+def _float_words(made: Made, appraisal: Appraisal, units: Units) -> str:
     design, longest = appraisal.design, max(made.longest)
     if not longest:
         return tr("no floats")
-    length = number(longest * design.gauge.stitch_width_cm, 1)
-    told = tr("longest float {0} stitches, {1} cm").format(longest, length)
+    length = units.length.told(longest * design.gauge.stitch_width_cm)
+    told = tr("longest float {0} stitches, {1}").format(longest, length)
     over = sum(length > longest_allowed(appraisal) for length in made.longest)
-    limit = f"{design.limits.float_cm:g}"
+    limit = units.length.brief(design.limits.float_cm)
     if over:
-        return tr("! {0}\n! over the limit of {1} cm in {2} of {3} rounds").format(told, limit, over, len(made.longest))
-    return tr("{0}  ·  within the limit of {1} cm").format(told, limit)
+        return tr("! {0}\n! over the limit of {1} in {2} of {3} rounds").format(told, limit, over, len(made.longest))
+    return tr("{0}  ·  within the limit of {1}").format(told, limit)

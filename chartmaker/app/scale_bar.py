@@ -10,12 +10,13 @@ from PySide6.QtWidgets import QWidget
 
 from chartmaker.app.seeing import LEAST_UNITS_PER_CM, MOST_UNITS_PER_CM
 from chartmaker.app.words import number, tr
+from chartmaker.model.units import METRIC, Units
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QKeyEvent, QMouseEvent, QPaintEvent
 
-LENGTH_CM = 5
-"""That the bar shall have on the screen."""
+LENGTHS = {"metric": 5, "imperial": 2}
+"""That the bar shall have on the screen, in cm or in inches."""
 LEFT, AIR = 4.5, 10
 
 
@@ -28,14 +29,32 @@ class ScaleBar(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.units_per_cm = 38.0
+        self._length, self._tick_cm = LENGTHS[METRIC.name], 1.0
+        self._unit = METRIC.length.unit
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setAccessibleName(tr("Bar of {0} cm").format(LENGTH_CM))
+        self.setCursor(Qt.CursorShape.SizeHorCursor)
+        self.show_in(METRIC)
+
+    @property
+    def length_cm(self) -> float:
+        """That the bar shall have on the screen."""
+        return self._length * self._tick_cm
+
+    @property
+    def length_words(self) -> str:
+        """The same, as a ruler of these units shows it."""
+        return f"{self._length}{tr(self._unit)}"
+
+    def show_in(self, units: Units) -> None:
+        """Be as long as a few whole units of a ruler, with a tick at each."""
+        self._length, self._tick_cm, self._unit = LENGTHS[units.name], units.length.metric(1), units.length.unit
+        self.setAccessibleName(tr("Bar of {0}").format(self.length_words))
         self.setToolTip(
             tr(
-                "Hold a ruler to the screen, and draw the bar's right end to {0} cm, or use the left and right keys."
-            ).format(LENGTH_CM)
+                "Hold a ruler to the screen, and draw the bar's right end to {0}, or use the left and right keys."
+            ).format(self.length_words)
         )
-        self.setCursor(Qt.CursorShape.SizeHorCursor)
+        self.show_scale(self.units_per_cm)
 
     def show_scale(self, units_per_cm: float) -> None:
         """Draw the bar at a scale."""
@@ -47,17 +66,17 @@ class ScaleBar(QWidget):
 
     def sizeHint(self) -> QSize:
         """Ask for the bar and a little more, so that it can be drawn out."""
-        return QSize(round(LENGTH_CM * self.units_per_cm) + 2 * AIR, 20)
+        return QSize(round(self.length_cm * self.units_per_cm) + 2 * AIR, 20)
 
     def paintEvent(self, _event: QPaintEvent) -> None:
-        """Paint a line with an end at both sides and a tick each centimetre."""
+        """Paint a line with an end at both sides and a tick each centimetre or inch."""
         painter = QPainter(self)
         role = QPalette.ColorRole.Highlight if self.hasFocus() else QPalette.ColorRole.WindowText
         painter.setPen(QPen(self.palette().color(role), 1))
         middle = self.height() // 2 + 0.5
-        painter.drawLine(QPointF(LEFT, middle), QPointF(LEFT + LENGTH_CM * self.units_per_cm, middle))
-        for tick in range(LENGTH_CM + 1):
-            x, half = LEFT + tick * self.units_per_cm, 7 if tick in (0, LENGTH_CM) else 3
+        painter.drawLine(QPointF(LEFT, middle), QPointF(LEFT + self.length_cm * self.units_per_cm, middle))
+        for tick in range(self._length + 1):
+            x, half = LEFT + tick * self._tick_cm * self.units_per_cm, 7 if tick in (0, self._length) else 3
             painter.drawLine(QPointF(x, middle - half), QPointF(x, middle + half))
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
@@ -67,13 +86,13 @@ class ScaleBar(QWidget):
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         """Draw it to the pointer."""
         if event.buttons() & Qt.MouseButton.LeftButton:
-            self._take((event.position().x() - LEFT) / LENGTH_CM)
+            self._take((event.position().x() - LEFT) / self.length_cm)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Draw it a unit longer or shorter."""
         step = {Qt.Key.Key_Right: 1, Qt.Key.Key_Left: -1}.get(Qt.Key(event.key()), 0)
         if step:
-            self._take(self.units_per_cm + step / LENGTH_CM)
+            self._take(self.units_per_cm + step / self.length_cm)
         else:
             super().keyPressEvent(event)
 

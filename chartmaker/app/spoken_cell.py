@@ -20,7 +20,13 @@ class SpokenCell(QObject):
         super().__init__(canvas)
         self._canvas = canvas
         document = canvas.document
-        for signal in (canvas.cursor_moved, canvas.blocks.changed, document.appraised, document.replaced):
+        for signal in (
+            canvas.cursor_moved,
+            canvas.blocks.changed,
+            document.appraised,
+            document.replaced,
+            canvas.units.changed,
+        ):
             signal.connect(self.tell)
         self.tell()
 

@@ -6,9 +6,10 @@ from typing import TYPE_CHECKING, Any
 
 from PySide6.QtWidgets import QComboBox, QWidget
 
-from chartmaker.app.thing_form import NumberLine, ThingForm
+from chartmaker.app.thing_form import MeasureLine, NumberLine, ThingForm, grist_label, labelled
 from chartmaker.app.words import tr
 from chartmaker.model.gauge import Swatch
+from chartmaker.model.units import METRIC, Units
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -28,17 +29,19 @@ PLAIN, AS_THIS_HAT, ALL_ALONG, COUNTED = range(4)
 class SwatchForm(ThingForm):
     """What is asked depends on the way in which the yarn is told."""
 
-    def __init__(
+    def __init__(  # noqa: PLR0913 - what the form needs of its window
         self,
         way: str,
         swatch: Swatch | None,
         appraisal: Appraisal,
         take: Callable[[Any], None],
+        *,
+        units: Units = METRIC,
         parent: QWidget | None = None,
     ) -> None:
         """Take the way, "grams", "metres" or "ball", and the swatch to be changed, or None for a new one."""
         title = tr("New swatch") if swatch is None else tr("Swatch")
-        super().__init__(title, _STAND_INS[way], take, parent)
+        super().__init__(title, _STAND_INS[way], take, parent, units=units)
         self.resize(480, 300)
         self._share = _share_passed(appraisal)
         self._stitches = NumberLine(swatch.stitches if swatch else None, is_whole=True)
@@ -46,9 +49,9 @@ class SwatchForm(ThingForm):
         self.add("stitches", tr("stitches"), self._stitches, self._stitches.required, hint=hint)
         self._amounts(way, swatch)
         self._stranding(swatch)
-        grist = NumberLine(swatch.metres_per_100g if swatch else None)
+        grist = MeasureLine(swatch.metres_per_100g if swatch else None, units.grist)
         hint = tr("Of the swatch's own yarn, where it is not the design's; a weight needs it")
-        self.add("metres_per_100g", tr("metres to 100 g, if another"), grist, grist.number, hint=hint)
+        self.add("metres_per_100g", tr("{0}, if another").format(grist_label(units)), grist, grist.number, hint=hint)
         for line in (self._stitches, grist):
             line.editingFinished.connect(lambda line=line: self._judge_control(line))
         self._stitches.setFocus()
@@ -59,16 +62,17 @@ class SwatchForm(ThingForm):
 
     def _amounts(self, way: str, swatch: Swatch | None) -> None:
         told = {
-            "grams": (("grams", tr("weight, g"), tr("On a scale that shows tenths, dry")),),
-            "metres": (("metres", tr("yarn, m"), tr("Unravelled and laid out straight, all strands together")),),
+            "grams": (("grams", tr("weight"), tr("On a scale that shows tenths, dry")),),
+            "metres": (("metres", tr("yarn"), tr("Unravelled and laid out straight, all strands together")),),
             "ball": (
-                ("ball_before_g", tr("ball before, g"), tr("Weighed after the cast-on, if that is not counted")),
-                ("ball_after_g", tr("ball after, g"), tr("All balls that went into it together")),
+                ("ball_before_g", tr("ball before"), tr("Weighed after the cast-on, if that is not counted")),
+                ("ball_after_g", tr("ball after"), tr("All balls that went into it together")),
             ),
         }[way]
+        quantity = self._units.yarn if way == "metres" else self._units.weight
         for field, label, hint in told:
-            line = NumberLine(getattr(swatch, field) if swatch else None)
-            self.add(field, label, line, line.required, hint=hint)
+            line = MeasureLine(getattr(swatch, field) if swatch else None, quantity)
+            self.add(field, labelled(label, quantity), line, line.required, hint=hint)
             line.editingFinished.connect(lambda line=line: self._judge_control(line))
 
     def _stranding(self, swatch: Swatch | None) -> None:

@@ -19,7 +19,10 @@ from PySide6.QtWidgets import (
 )
 
 from chartmaker.app.told import told
+from chartmaker.app.words import tr
+from chartmaker.model.bounds import OutOfRange
 from chartmaker.model.palette_edits import free_id
+from chartmaker.model.units import METRIC, Quantity, Units, reason
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable
@@ -47,7 +50,15 @@ class ThingForm(QDialog):
     A field is judged when it was left or OK was pressed: a form that is still empty complains of nothing.
     """
 
-    def __init__(self, title: str, stand_in: Any, take: Callable[[Any], None], parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        title: str,
+        stand_in: Any,
+        take: Callable[[Any], None],
+        parent: QWidget | None = None,
+        *,
+        units: Units = METRIC,
+    ) -> None:
         """Take a valid value, whose fields the form's replace, and what to do with the value that comes of it.
 
         `take` raises ValueError, with a sentence, where the palette refuses the value.
@@ -57,7 +68,7 @@ class ThingForm(QDialog):
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.value = stand_in
         """What stands in for fields that the form does not show."""
-        self._take = take
+        self._take, self._units = take, units
         self._rows: list[Row] = []
         self._form = QFormLayout()
         self._form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
@@ -113,7 +124,7 @@ class ThingForm(QDialog):
         try:
             self._take(self.made())
         except ValueError as refusal:
-            _tell(self.trouble, str(refusal))
+            _tell(self.trouble, told(reason(refusal), self._units))
         else:
             super().accept()
 
@@ -125,14 +136,21 @@ class ThingForm(QDialog):
         try:
             replace(self.value, **{row.field: row.read()})
         except ValueError as refusal:
-            sentence = str(refusal)
-            if sentence.startswith(f"{row.field} "):  # the file's word for it
-                sentence = row.label + sentence.removeprefix(row.field)
-            _tell(row.trouble, sentence)
+            _tell(row.trouble, self._trouble_words(row, refusal))
             return False
         row.trouble.clear()
         row.trouble.hide()
         return True
+
+    def _trouble_words(self, row: Row, refusal: ValueError) -> str:
+        """Tell what is wrong with a field by its label, and in the units that it is typed in."""
+        if isinstance(refusal, OutOfRange) and isinstance(row.control, MeasureLine):
+            numbers = map(row.control.quantity.brief_figure, refusal.numbers)
+            return tr("{0} is {1}, outside {2} to {3}").format(row.label, *numbers)
+        sentence = told(reason(refusal), self._units)
+        if sentence.startswith(f"{row.field} "):  # the file's word for it
+            return row.label + sentence.removeprefix(row.field)
+        return sentence
 
     def _lay_out(self) -> None:
         inside = QWidget()
@@ -177,6 +195,35 @@ class NumberLine(QLineEdit):
         if value is None:
             raise ValueError("a number is missing here")
         return value
+
+
+class MeasureLine(NumberLine):
+    """A metric number shown and typed in other units; it stays as exact as it was until another is typed."""
+
+    def __init__(self, metric: float | None, quantity: Quantity) -> None:
+        shown = None if metric is None else quantity.shown(metric)
+        if shown is not None and shown != metric:
+            shown = round(shown, quantity.digits + 1)
+        super().__init__(shown)
+        self.quantity = quantity
+        self._metric, self._first = metric, self.text()
+
+    def number(self) -> float | None:
+        """Give the metric number, None where nothing stands there. Raises ValueError, with a sentence, otherwise."""
+        typed = super().number()
+        if typed is None or self.text() == self._first:
+            return self._metric if typed is not None else None
+        return self.quantity.metric(typed)
+
+
+def labelled(what: str, quantity: Quantity) -> str:
+    """Give the label of a measure with its unit: "on hand, g"."""
+    return f"{what},{tr(quantity.unit)}"
+
+
+def grist_label(units: Units) -> str:
+    """Give the label of a grist."""
+    return tr("metres to 100 g") if units is METRIC else tr("yards to 1 oz")
 
 
 def link_id(name: QLineEdit, thing_id: QLineEdit, taken: Iterable[str]) -> None:

@@ -17,8 +17,9 @@ from PySide6.QtWidgets import (
 
 from chartmaker.app.amounts_table import WRITTEN_BY
 from chartmaker.app.table import Cell, ReadingTable
-from chartmaker.app.words import grams, tr
+from chartmaker.app.words import tr
 from chartmaker.model.palette_edits import shortfalls
+from chartmaker.model.units import METRIC, Units
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Mapping, Sequence
@@ -50,6 +51,8 @@ class UseUpDialog(QDialog):
         needs: Sequence[Mapping[str, float]],
         take: Callable[[dict[str, float]], None],
         parent: QWidget | None = None,
+        *,
+        units: Units = METRIC,
     ) -> None:
         """Take the grams by lot, likely and planned, and what to do with those that are taken."""
         super().__init__(parent)
@@ -58,7 +61,9 @@ class UseUpDialog(QDialog):
         self.resize(640, 360)
         self._palette = palette
         self._needs = needs
-        self._take = take
+        self._take, self._weight = take, units.weight
+        self._proposed: dict[str, tuple[str, float]] = {}
+        """What stands in the column that is written in until it is written in: the text, and the exact grams."""
         self._lots = [lot for lot in palette.lots if lot.id in needs[0]]
         sentence = QLabel(
             tr("What this hat used is taken off the weights on hand. Write what you weighed, if you did.")
@@ -68,7 +73,7 @@ class UseUpDialog(QDialog):
         self.planned = QRadioButton(tr("what was &planned, with the reserve"))
         self.likely.setChecked(True)
         self.table = ReadingTable(
-            (tr("lot"), tr("on hand, g"), tr("likely, g"), tr("planned, g"), tr("taken, g")),
+            (tr("lot"), *(f"{name},{tr(units.weight.unit)}" for name in _columns())),
             wide=0,
             name=tr("Yarn taken off the stock"),
         )
@@ -96,14 +101,20 @@ class UseUpDialog(QDialog):
         for row, lot in enumerate(self._lots):
             item = self.table.item(row, TAKEN)
             text = item.text().strip() if item else ""
-            try:
-                weight = float(text.replace(",", ".") or 0)
-            except ValueError:
-                weight = -1.0
+            found[lot.id] = weight = self._grams_of(lot.id, text)
             if not 0 <= weight <= LONG_STORE_G:
-                raise ValueError(tr("{0}: {1} is no weight in grams").format(lot.name, text))
-            found[lot.id] = weight
+                raise ValueError(tr("{0}: {1} is no weight").format(lot.name, text))
         return found
+
+    def _grams_of(self, lot_id: str, text: str) -> float:
+        """Read a weight, as exact as it was proposed where it is still that; −1 where it is no number."""
+        proposed, exact = self._proposed[lot_id]
+        if text == proposed:
+            return exact
+        try:
+            return self._weight.metric(float(text.replace(",", ".") or 0))
+        except ValueError:
+            return -1.0
 
     def accept(self) -> None:
         """Take them, if all are weights."""
@@ -117,6 +128,7 @@ class UseUpDialog(QDialog):
 
     def _fill(self) -> None:
         chosen = self._needs[1 if self.planned.isChecked() else 0]
+        self._proposed = {lot.id: (self._weight.figure(chosen[lot.id]), chosen[lot.id]) for lot in self._lots}
         self.table.blockSignals(True)
         self.table.show_rows(
             [
@@ -125,10 +137,8 @@ class UseUpDialog(QDialog):
                     *(
                         Cell(text, is_number=True)
                         for text in (
-                            grams(lot.on_hand_g),
-                            f"{self._needs[0][lot.id]:.1f}",
-                            f"{self._needs[1][lot.id]:.1f}",
-                            f"{chosen[lot.id]:.1f}",
+                            self._weight.rough_figure(lot.on_hand_g),
+                            *(self._weight.figure(needs[lot.id]) for needs in (*self._needs, chosen)),
                         )
                     ),
                 )
@@ -150,7 +160,7 @@ class UseUpDialog(QDialog):
             self.told.setText(f"! {refusal}")
             return
         lines = [
-            tr("! {0} has {1} g less than that: its weight becomes 0").format(lot.name, grams(missing))
+            tr("! {0} has {1} less than that: its weight becomes 0").format(lot.name, self._weight.rough(missing))
             for lot, missing in short
         ]
         self.told.setText("\n".join(lines))
@@ -159,3 +169,7 @@ class UseUpDialog(QDialog):
     def _lock(self, item: QTableWidgetItem | None) -> None:
         if item is not None:
             item.setFlags(item.flags() & ~Qt.ItemFlag.ItemIsEditable)
+
+
+def _columns() -> tuple[str, ...]:
+    return tr("on hand"), tr("likely"), tr("planned"), tr("taken")

@@ -24,6 +24,7 @@ from chartmaker.app.words import number, tr
 
 if TYPE_CHECKING:
     from chartmaker.app.open_design import OpenDesign
+    from chartmaker.app.units_setting import UnitsSetting
 
 AXIS_LEFT = 30
 PATCH_LEFT = 40
@@ -39,9 +40,9 @@ INK = QColor(0, 0, 0)
 class ValueLadder(QWidget):
     """Painted on the neutral surround, since shades are judged on it."""
 
-    def __init__(self, document: OpenDesign, parent: QWidget | None = None) -> None:
+    def __init__(self, document: OpenDesign, units: UnitsSetting, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.document = document
+        self.document, self._units = document, units
         self._view, self._severity = "shade", 1.0
         self.setAccessibleName(tr("Value ladder"))
         self.setMinimumHeight(150)
@@ -154,8 +155,12 @@ class ValueLadder(QWidget):
         low, high = bow.pair.value_difference_low, bow.pair.value_difference
         if low is None or high is None:
             return ""
-        return tr("{0} and {1}: {2}, value differs by {3}, at least {4}; edge {5} m").format(
-            *bow.pair.letters, tr(bow.pair.grade), number(high, 1), number(low, 1), number(bow.pair.drawn_cm / 100, 1)
+        return tr("{0} and {1}: {2}, value differs by {3}, at least {4}; edge {5}").format(
+            *bow.pair.letters,
+            tr(bow.pair.grade),
+            number(high, 1),
+            number(low, 1),
+            self._units.units.yarn.told(bow.pair.drawn_cm / 100),
         )
 
     def event(self, event: QEvent) -> bool:

@@ -5,23 +5,24 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from chartmaker.app.shades import is_only_adapted
-from chartmaker.app.words import number, tr
+from chartmaker.app.words import tr
 
 if TYPE_CHECKING:
     from chartmaker.app.far_view import FarView
     from chartmaker.app.open_design import OpenDesign
     from chartmaker.app.views import View
+    from chartmaker.model.units import Units
 
 
-def strip_words(view: View, document: OpenDesign, far: FarView) -> str:
+def strip_words(view: View, document: OpenDesign, far: FarView, units: Units) -> str:
     """Give the sentence of a view; empty where it has none."""
     if view.surface == "far":
         return far.words()
     if view.surface == "back":
         return tr(
             "Seen through: stitches keep their columns. The ground is carried above, the figure below. "
-            "Heavy black edges: longer than {0} cm. White tie: catch it there."
-        ).format(number(document.design.limits.float_cm, 1))
+            "Heavy black edges: longer than {0}. White tie: catch it there."
+        ).format(units.length.brief(document.design.limits.float_cm))
     if view.tint == "lamp":
         return _lamp_words(document)
     return {

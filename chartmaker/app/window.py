@@ -76,6 +76,7 @@ class Window(QMainWindow):
         # Goes with the window, whose connections Qt cuts first: a history that is torn down still sends signals.
         document.setParent(self)
         self._settings = settings
+        self.units = UnitsSetting(settings, self)
         self.background = Background()
         own_file = OwnFile(state)
         self.filing = Filing(
@@ -85,11 +86,10 @@ class Window(QMainWindow):
             background=self.background,
             settings=settings,
         )
-        self.lots = LotsDesk(self.filing, self)
+        self.lots = LotsDesk(self.filing, self.units, self)
         self.history = History(document, self.lots.open_palette)
         self.autosave = Autosave(document, own_file, state and state / "recovery")
         self._left_work = LeftWorkOffer(self.filing, self.autosave)
-        self.units = UnitsSetting(settings, self)
         self.findings = FindingsStrip(document, self.units)
         self._chart: ChartPage | None = None
         self._waiting = WaitingPage()
@@ -134,7 +134,7 @@ class Window(QMainWindow):
 
         if not self.document.is_appraised:
             self.document.appraise_now()
-        self._chart = chart = ChartPage(self.document)
+        self._chart = chart = ChartPage(self.document, self.units)
         self._follow_chart(chart)
         self._show_title()
         had_keys = self.focusWidget() is self._waiting

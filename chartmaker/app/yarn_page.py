@@ -30,7 +30,7 @@ class YarnPage(PageFrame):
 
     def __init__(self, document: OpenDesign, units: UnitsSetting, parent: QWidget | None = None) -> None:
         super().__init__(tr("Yarn"), parent)
-        self.document = document
+        self.document, self._units = document, units
         self.table = LettersTable(document, units)
         self.bands = BandsTable(document, units)
         self.swatches = SwatchesPane(document, units)
@@ -49,20 +49,21 @@ class YarnPage(PageFrame):
             self.side.addTab(pane, name)
         self.content.addWidget(self._split(), 1)
         document.appraised.connect(self.refresh)
+        units.changed.connect(self.refresh)
         self.refresh()
 
     def refresh(self) -> None:
         """Follow the appraisal."""
-        loop = self.document.appraisal.loop
+        loop, length = self.document.appraisal.loop, self._units.units.length
         reserve = self.document.design.allowances.reserve_percent
         self.note.setText(
             tr(
-                "A stitch takes {0} cm of yarn ({1} to {2}). {3} Planned is the high end and {4} % in reserve; "
+                "A stitch takes {0} of yarn ({1} to {2}). {3} Planned is the high end and {4} % in reserve; "
                 "other is cast-on, tails, strands carried up, finish and trims."
             ).format(
-                number(loop.cm.likely, 2),
-                number(loop.cm.low, 2),
-                number(loop.cm.high, 2),
+                length.fine(loop.cm.likely),
+                length.fine_figure(loop.cm.low),
+                length.fine_figure(loop.cm.high),
                 told(loop.why),
                 number(reserve),
             )

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QMenu, QPushButton, QToolButt
 
 from chartmaker.app.table import Cell, ReadingTable
 from chartmaker.app.told import told
-from chartmaker.app.words import number, tr
+from chartmaker.app.words import tr
 from chartmaker.app.yarn_letters import figure
 from chartmaker.model.units import reason
 
@@ -29,7 +29,7 @@ class SwatchesPane(QWidget):
     def __init__(self, document: OpenDesign, units: UnitsSetting, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.document, self.units = document, units
-        self.table = ReadingTable([tr("stitches"), tr("yarn"), tr("a stitch, cm")], wide=1, name=tr("Swatches"))
+        self.table = ReadingTable([""] * 3, wide=1, name=tr("Swatches"))
         self.sentence = QLabel()
         self.sentence.setWordWrap(True)
         self.sentence.setTextFormat(Qt.TextFormat.PlainText)
@@ -61,9 +61,11 @@ class SwatchesPane(QWidget):
         design = self.document.design
         self.table.show_rows([self._row(swatch) for swatch in design.swatches])
         loop = self.document.appraisal.loop
-        told_mean = tr("A stitch takes {0} cm, {1} to {2}.").format(
-            number(loop.cm.likely, 3), number(loop.cm.low, 3), number(loop.cm.high, 3)
+        length = self.units.units.length
+        told_mean = tr("A stitch takes {0}, {1} to {2}.").format(
+            length.fine(loop.cm.likely), length.fine_figure(loop.cm.low), length.fine_figure(loop.cm.high)
         )
+        self.table.setHorizontalHeaderLabels([tr("stitches"), tr("yarn"), tr("a stitch,") + tr(length.unit)])
         self.sentence.setText("\n".join([told_mean, told(loop.why), *self._troubles()]))
         self._enable()
 
@@ -71,7 +73,7 @@ class SwatchesPane(QWidget):
         from chartmaker.knit.loop import swatch_loop_cm
 
         try:
-            loop = number(swatch_loop_cm(swatch, self.document.design), 3)
+            loop = self.units.units.length.fine_figure(swatch_loop_cm(swatch, self.document.design))
         except ValueError:
             loop = "!"
         return (
@@ -139,7 +141,8 @@ class SwatchesPane(QWidget):
             None if row is None else swatches[row],
             self.document.appraisal,
             lambda swatch: self._take(row, swatch),
-            self.window(),
+            units=self.units.units,
+            parent=self.window(),
         ).open()
 
     def _take(self, row: int | None, swatch: Swatch) -> None:

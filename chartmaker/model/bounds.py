@@ -18,15 +18,23 @@ LONGEST_TEXT = 20_000
 """Characters in a title, a name or a note."""
 
 
+class OutOfRange(ValueError):  # noqa: N818 - the base class says that it is an error
+    """A number outside its range, with the three numbers, for who tells them in other units."""
+
+    def __init__(self, name: str, value: float, lowest: float, highest: float) -> None:
+        super().__init__(f"{name} is {value:g}, outside {lowest:g} to {highest:g}")
+        self.numbers = (value, lowest, highest)
+
+
 def require_within(name: str, value: float, lowest: float, highest: float) -> None:
     """Refuse a number that is not finite or lies outside `lowest` to `highest`, ends included.
 
-    Raises ValueError with a sentence that names the quantity, the value and the range.
+    Raises ValueError with a sentence that names the quantity, the value and the range: `OutOfRange` if it is finite.
     """
     if not math.isfinite(value):
         raise ValueError(f"{name} must be a finite number, not {value}")
     if not lowest <= value <= highest:
-        raise ValueError(f"{name} is {value:g}, outside {lowest:g} to {highest:g}")
+        raise OutOfRange(name, value, lowest, highest)
 
 
 def require_text(name: str, value: str) -> None:

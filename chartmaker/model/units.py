@@ -10,6 +10,7 @@ from typing import Self
 
 CM_PER_INCH = 2.54
 METRES_PER_YARD = 0.9144
+METRES_PER_FOOT = METRES_PER_YARD / 3
 GRAMS_PER_OUNCE = 28.349523125
 ROUGH_FROM, BRIEF_DIGITS = 9.95, 2
 INCHES_OF_GAUGE = 4
@@ -45,9 +46,13 @@ class Quantity:
         """Write a metric number in this unit, as finely as a person can measure."""
         return self.figure(metric) + self.unit
 
+    def fine_figure(self, metric: float) -> str:
+        """Write a number as in `fine`, without its unit."""
+        return _written(self.shown(metric), self.digits + 1)
+
     def fine(self, metric: float) -> str:
         """Write a mean of many, or what is worked out, with one place more."""
-        return _written(self.shown(metric), self.digits + 1) + self.unit
+        return self.fine_figure(metric) + self.unit
 
     def rough_figure(self, metric: float) -> str:
         """Write a number as in `rough`, without its unit."""
@@ -89,6 +94,8 @@ class Units:
     """Of m in 100 g."""
     heat: Quantity
     """Of °C."""
+    room: Quantity
+    """Of m across a room."""
 
 
 METRIC = Units(
@@ -99,6 +106,7 @@ METRIC = Units(
     weight=Quantity(1.0, " g"),
     grist=Quantity(1.0, " m in 100 g", 0),
     heat=Quantity(1.0, " °C", 0),
+    room=Quantity(1.0, " m"),
 )
 IMPERIAL = Units(
     "imperial",
@@ -108,6 +116,7 @@ IMPERIAL = Units(
     weight=Quantity(1 / GRAMS_PER_OUNCE, " oz", 2),
     grist=Quantity(GRAMS_PER_OUNCE / 100 / METRES_PER_YARD, " yd in 1 oz", 0),
     heat=Quantity(9 / 5, " °F", 0, zero=32.0),
+    room=Quantity(1 / METRES_PER_FOOT, " ft"),
 )
 SYSTEMS = (METRIC, IMPERIAL)
 

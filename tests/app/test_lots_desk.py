@@ -209,7 +209,7 @@ def test_what_is_wrong_is_told_beside_its_field_and_nothing_is_taken(on_lots, qt
     press_ok(dialog)
     assert dialog.isVisible()
     assert dialog.trouble_with("name") == "! A lot's name is empty"
-    assert dialog.trouble_with("on_hand_g") == "! On hand, g is -3, outside 0 to 100000"
+    assert dialog.trouble_with("on_hand_g") == "! On hand, g is −3, outside 0 to 100000"
     assert dialog.focusWidget() is dialog.control("name")
     write(dialog, "on_hand_g", "much")
     write(dialog, "name", "Moss")
@@ -430,7 +430,7 @@ def test_a_weight_written_by_hand_is_taken_and_never_more_than_there_is(on_lots,
         if text == "nothing":
             press_ok(dialog)
             assert dialog.isVisible()
-            assert dialog.told.text() == "! walnut: nothing is no weight in grams"
+            assert dialog.told.text() == "! walnut: nothing is no weight"
     assert dialog.told.text() == "! walnut has 5.5 g less than that: its weight becomes 0"
     press_ok(dialog)
     assert on_lots.lots.open_palette.palette.lot("walnut").on_hand_g == 0
