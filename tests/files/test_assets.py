@@ -22,9 +22,12 @@ def test_assets_inside_the_package_come_before_those_of_the_repository(tmp_path,
         assets.assets_folder.cache_clear()
 
 
-def test_a_wheel_takes_in_every_folder_of_assets():
+def test_a_wheel_takes_in_every_folder_of_assets_and_the_examples_with_their_palette():
     project = tomllib.loads((PROJECT / "pyproject.toml").read_text(encoding="utf-8"))
     taken = project["tool"]["hatch"]["build"]["targets"]["wheel"]["force-include"]
     folders = [folder.name for folder in (PROJECT / "assets").iterdir() if folder.is_dir() and folder.name[0] != "_"]
     assert "motifs" in folders
-    assert taken == {f"assets/{name}": f"chartmaker/assets/{name}" for name in folders}
+    files = [*PROJECT.glob("examples/*.hat.toml"), *PROJECT.glob("palettes/*.palette.toml")]
+    assert len(files) >= 3
+    shown = {path.relative_to(PROJECT).as_posix(): f"chartmaker/assets/{path.relative_to(PROJECT)}" for path in files}
+    assert taken == {f"assets/{name}": f"chartmaker/assets/{name}" for name in folders} | shown
