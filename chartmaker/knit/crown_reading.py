@@ -1,9 +1,11 @@
 """How the crown that a hat has may have been made: which of our crowns comes nearest to it."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from chartmaker.knit.crown import (
     FEWEST_SECTIONS,
+    FLAT,
     MOST_POINT_ROUNDS,
     MOST_SECTIONS,
     POINTED,
@@ -23,7 +25,7 @@ def crown_of(design: Design) -> Crown:
     """Give the crown that a design's own is most like; the usual one where it has none.
 
     Sections and decreases are those of its last band that closes; the profile is the one whose counts are nearest,
-    round by round.
+    round by round. A cone that is no longer than a wheel is one: the wheel of another gauge.
     """
     body, bands = body_and_crown(design)
     closing = [band for band in bands if not prepares(band)]
@@ -36,7 +38,8 @@ def crown_of(design: Design) -> Crown:
     )
     counts = [band.stitches(place) for band in closing for place in range(len(band.rounds))]
     below = [*body, *(band for band in bands if prepares(band))][-1]
-    return min(
+    stitches = below.stitches(len(below.rounds) - 1)
+    nearest = min(
         (
             Crown(
                 profile=profile,
@@ -46,8 +49,11 @@ def crown_of(design: Design) -> Crown:
             )
             for profile in PROFILES
         ),
-        key=lambda crown: _distance(crown, counts, stitches=below.stitches(len(below.rounds) - 1), design=design),
+        key=lambda crown: _distance(crown, counts, stitches=stitches, design=design),
     )
+    wheel = replace(nearest, profile=FLAT, rounds=None)
+    is_wheel = nearest.profile == POINTED and len(counts) <= len(_counts(wheel, stitches=stitches, design=design))
+    return wheel if is_wheel else nearest
 
 
 def _decrease(bands: Sequence[Band]) -> str:
@@ -63,10 +69,17 @@ def _decrease(bands: Sequence[Band]) -> str:
 
 def _distance(crown: Crown, counts: Sequence[int], *, stitches: int, design: Design) -> float:
     """Add up by how many stitches the rounds of two crowns differ; one that is at an end has none."""
-    try:
-        ours = crown_counts(crown, stitches=stitches - stitches % crown.sections, gauge=design.gauge)
-    except ValueError:
+    ours = _counts(crown, stitches=stitches, design=design)
+    if not ours:
         return float("inf")
     most = max(len(ours), len(counts))
     here, there = ([*some, *[0] * (most - len(some))] for some in (ours, counts))
     return sum(abs(one - other) for one, other in zip(here, there, strict=True))
+
+
+def _counts(crown: Crown, *, stitches: int, design: Design) -> tuple[int, ...]:
+    """Give the counts of a crown on this design's gauge; none where it cannot be made."""
+    try:
+        return crown_counts(crown, stitches=stitches - stitches % crown.sections, gauge=design.gauge)
+    except ValueError:
+        return ()

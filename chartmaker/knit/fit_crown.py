@@ -4,7 +4,16 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from chartmaker.knit.changing_band import changing_band
-from chartmaker.knit.crown import FEWEST_SECTIONS, Crown, body_and_crown, with_crown
+from chartmaker.knit.crown import (
+    FEWEST_SECTIONS,
+    FLAT,
+    MOST_POINT_ROUNDS,
+    Crown,
+    body_and_crown,
+    crown_counts,
+    stitches_below_crown,
+    with_crown,
+)
 from chartmaker.knit.crown_pattern import carried
 from chartmaker.knit.crown_reading import crown_of
 from chartmaker.knit.fit import (
@@ -28,6 +37,9 @@ from chartmaker.model.edits import with_bands
 from chartmaker.model.gauge import Gauge
 from chartmaker.model.units import Measured
 
+NEARLY_A_WHEEL = 1.25
+"""A cone of no more times the rounds of a wheel was one, at another gauge."""
+
 
 def crown_help(design: Design) -> Help | None:
     """Find the help that makes the crown anew; None where the crown hinders no count nearer than the bands allow."""
@@ -44,7 +56,7 @@ def crown_help(design: Design) -> Help | None:
     candidate = judged(stitches, design, times=tuple(band.times for band in edit.after))
     return Help(
         kind=CROWN,
-        text=Measured(lambda units: f"make {_like(design, stitches)}: {comes_of(candidate, units)}"),
+        text=Measured(lambda units: f"make {_like(design, stitches, made)}: {comes_of(candidate, units)}"),
         candidate=candidate,
         edit=edit,
     )
@@ -77,8 +89,23 @@ def with_crown_anew(design: Design, stitches: int) -> Design:
     if is_taper(crown):
         return replace(design, bands=(*body, *_taper_anew(crown, body[-1], design.gauge)))
     moved = replace(design, bands=(*body, *crown))
-    edit = with_crown(moved, crown_of(design))
+    edit = with_crown(moved, _crown_like(design, below=body[-1].stitches(len(body[-1].rounds) - 1)))
     return edit.applied_to(moved) if edit else moved
+
+
+def _crown_like(design: Design, *, below: int) -> Crown:
+    """Give a crown like a design's for another count below it: a cone as steep as it was, or else a wheel."""
+    like, old = crown_of(design), stitches_below_crown(design)
+    if like.rounds is None:
+        return like
+    wheel = replace(like, profile=FLAT, rounds=None)
+    cone = replace(like, rounds=min(max(round(like.rounds * below / old), 1), MOST_POINT_ROUNDS))
+    try:
+        flattest = len(crown_counts(wheel, stitches=old - old % like.sections, gauge=design.gauge))
+        crown_counts(cone, stitches=below - below % like.sections, gauge=design.gauge)
+    except ValueError:
+        return wheel
+    return wheel if like.rounds <= NEARLY_A_WHEEL * flattest else cone
 
 
 def is_taper(crown: Sequence[Band]) -> bool:
@@ -107,10 +134,10 @@ def _is_nearer(stitches: int, design: Design) -> bool:
     return abs(stitches - target) < abs(found.candidates[0].stitches - target)
 
 
-def _like(design: Design, stitches: int) -> str:
+def _like(design: Design, stitches: int, made: Design) -> str:
     body, crown = body_and_crown(design)
     also = "" if stitches in allowed(feet_of(body)).all else ", and the round that changes the count"
     if is_taper(crown):
         return f"the taper anew, decreasing in {crown[-1].times} lines{also}"
-    like: Crown = crown_of(design)
+    like = _crown_like(design, below=stitches_below_crown(made))
     return f"the crown anew, {like.profile} in {like.sections} sections{also}"

@@ -11,9 +11,11 @@ from hypothesis import strategies as st
 from chartmaker.appraisal import appraise
 from chartmaker.files.design_reading import read_design
 from chartmaker.knit.answers import defaults_for
+from chartmaker.knit.crown import FLAT, POINTED, Crown
+from chartmaker.knit.crown_reading import crown_of
 from chartmaker.knit.depth import depth_of
 from chartmaker.knit.fit import CROWN, Help, fit
-from chartmaker.knit.fit_crown import closest_without_crown, crown_help
+from chartmaker.knit.fit_crown import closest_without_crown, crown_help, with_crown_anew
 from chartmaker.knit.fit_help import helps, helps_beside
 from chartmaker.knit.moved import have_measurements_moved, moved
 from chartmaker.knit.refit import cast_on, crown_puckers, refit
@@ -207,6 +209,24 @@ def test_a_hat_that_is_fitted_anew_fits_or_is_told_what_helps(shape, head_cm, co
     if warned(after):
         mended = [one.edit.applied_to(after) for one in helps_beside(after, fit(after))]
         assert any(not warned(hat) for hat in mended)
+
+
+@pytest.mark.parametrize("counted", [(22, 26), (28, 32), (30, 34), (32, 36), (36, 40)])
+@pytest.mark.parametrize("made_at", [(22, 26), (28, 32), (36, 40)])
+def test_a_tam_keeps_its_wheel_at_whatever_gauge_it_is_fitted_anew(made_at, counted):
+    first, then = (Gauge(stitches_per_10cm=across, rounds_per_10cm=up) for across, up in (made_at, counted))
+    design = replace(started(defaults_for(shape="tam", head_cm=56.11, gauge=first)), gauge=then)
+    after = fitted(design)
+    assert not warned(after)
+    assert not crown_puckers(after)
+    assert crown_of(after).profile == FLAT
+
+
+def test_a_cone_keeps_its_slant_at_another_count():
+    cap = started(replace(defaults_for(shape="cap", head_cm=56, gauge=GAUGE), crown=Crown(profile=POINTED, rounds=80)))
+    made = with_crown_anew(cap, 132)
+    # 80 rounds from 156 stitches are 68 from 132.
+    assert len(made.bands[-1].rounds) == pytest.approx(80 * 132 / 156, abs=1)
 
 
 def fitted(design: Design) -> Design:
