@@ -4137,6 +4137,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Weigh it as it lies in the room: about {0} g of it are water from the air (regain {1} %, ASTM D2118).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Weighed after the cast-on, if that is not counted</source>
         <translation type="unfinished"></translation>
     </message>

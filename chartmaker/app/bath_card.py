@@ -10,6 +10,7 @@ from chartmaker.app.bath_lines import Line, Lines, column_of, heading
 from chartmaker.app.told import told
 from chartmaker.app.words import grams, number, tr
 from chartmaker.dye.cautions import DEFERS, cautions_at, cautions_of
+from chartmaker.dye.fibre import REGAIN_PERCENT, bone_dry_g
 from chartmaker.dye.spoons import WEIGH_INSTEAD
 
 if TYPE_CHECKING:
@@ -101,7 +102,7 @@ def _loads(card: BathCard, palette: Palette, weigh: Weigh) -> Lines:
         )
         for each in card.plan.joined
     ]
-    lines.append(_what_fibre_holds(card.plan.loads[0].habits))
+    lines.append(_what_fibre_holds(card.plan.loads[0].habits, card.plan.fibre_g))
     return Lines(tr("Fibre to weigh out, dry"), lines)
 
 
@@ -113,12 +114,13 @@ def _what_for(load: Load) -> str:
     return tr("{0} g short; {1} g will be left over").format(grams(load.short_g), grams(load.to_stock_g))
 
 
-def _what_fibre_holds(habits: DyeingHabits) -> Line:
+def _what_fibre_holds(habits: DyeingHabits, fibre_g: float) -> Line:
     told_in = tr("In it: {0} % for scouring, {1} % for handling, and a sample of {2} g from each load.")
     text = told_in.format(
         f"{habits.scouring_loss_percent:g}", f"{habits.handling_loss_percent:g}", f"{habits.sample_g:g}"
     )
-    return Line(text)
+    air = tr("Weigh it as it lies in the room: about {0} g of it are water from the air (regain {1} %, ASTM D2118).")
+    return Line(text, "", (air.format(number(fibre_g - bone_dry_g(fibre_g)), REGAIN_PERCENT),))
 
 
 def _pot(card: BathCard, weigh: Weigh) -> Lines:

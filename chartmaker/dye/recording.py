@@ -118,8 +118,9 @@ class _Drawn:
         self.loads.append(replace(load, lot=was.lot))
         if lot is None:
             return
-        weight = lot.on_hand_g + (load.dry_g or 0.0) - (was.dry_g or 0.0)
-        self.lots[lot.id] = replace(lot, on_hand_g=round(max(0.0, weight), 3), dyed_on=load.dyed_on or lot.dyed_on)
+        change = (load.dry_g or 0.0) - (was.dry_g or 0.0)
+        weight = round(max(0.0, lot.on_hand_g + change), 3) if change else lot.on_hand_g
+        self.lots[lot.id] = replace(lot, on_hand_g=weight, dyed_on=load.dyed_on or lot.dyed_on)
 
 
 def taken_off(palette: Palette, plan: BathPlan, record: BathRecord) -> Palette:

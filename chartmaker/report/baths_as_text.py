@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from chartmaker.dye.cautions import DEFERS
 from chartmaker.dye.dye_plan import BathCard, DyePlan
+from chartmaker.dye.fibre import REGAIN_PERCENT, bone_dry_g
 from chartmaker.dye.mordanting import Mordanting
 from chartmaker.dye.shopping import ShoppingItem
 from chartmaker.dye.spoons import WEIGH_INSTEAD
@@ -52,6 +53,8 @@ def _card(card: BathCard, plan: DyePlan) -> Iterator[str]:
         f"  fibre includes {habits.scouring_loss_percent:g} % for scouring, {habits.handling_loss_percent:g} % for "
         f"handling and a sample of {habits.sample_g:g} g a load"
     )
+    water = card.plan.fibre_g - bone_dry_g(card.plan.fibre_g)
+    yield f"  weigh it as it lies in the room: {water:.0f} g of it are water (regain {REGAIN_PERCENT} %, ASTM D2118)"
     for each in card.plan.joined:
         strong = f"{each.times_as_strong:.2f} times its dye"
         yield f"  {each.lot}, of bath {each.bath}, comes from load {each.load}, {strong}"

@@ -4,14 +4,19 @@ import datetime as dt
 from dataclasses import replace
 
 import pytest
+from hypothesis import HealthCheck, Phase, given, settings
+from hypothesis import strategies as st
 
 from chartmaker.dye.plan import plan_baths
 from chartmaker.dye.recording import complete_record, record_plan, taken_off
+from chartmaker.files.palette_reading import palette_from_text
+from chartmaker.files.palette_writing import palette_to_text
 from chartmaker.model.bath_record import BathRecord, LoadRecord
 from chartmaker.model.dyeing import DyeingHabits, Dyestuff, Undyed
 from chartmaker.model.palette import Bath, Palette, Planned, Yarn
 from chartmaker.model.palette_edits import change_lot, delete_lot
 from tests.builders import lot
+from tests.strategies import palettes
 
 DAY = dt.date(2026, 11, 26)
 WOOL = Yarn(id="wool", name="wool")
@@ -131,6 +136,29 @@ def test_lots_of_one_load_share_its_weight_by_what_is_short():
     palette = replace(PALETTE, lots=(FIRST, lot("other", planned=Planned("weld", 1), yarn="wool")))
     done = record_plan(palette, palette, plan_of(palette, first=30, other=10), record((1, 50, 44.0)))
     assert [done.edit.after.lot(each).on_hand_g for each in ("first", "other")] == [33.0, 11.0]
+
+
+@settings(max_examples=30, deadline=None, phases=[Phase.generate], suppress_health_check=[HealthCheck.too_slow])
+@given(palettes(), st.data())
+def test_of_any_palette_a_record_makes_lots_that_weigh_what_came_out_and_can_be_taken_back(palette, data):
+    short = {lot.id: data.draw(st.floats(0.1, 500)) for lot in palette.lots}
+    for plan in plan_baths(palette, short):
+        loads = tuple(
+            LoadRecord(load=load.load, fibre_g=50.0, dry_g=data.draw(st.floats(0, 500))) for load in plan.loads
+        )
+        done = record_plan(palette, palette, plan, BathRecord(dyed_on=DAY, loads=loads))
+        after = done.edit.applied_to(palette)
+        before = {lot.id: lot.on_hand_g for lot in palette.lots}
+        gained = sum(lot.on_hand_g - before.get(lot.id, 0.0) for lot in after.lots)
+        assert gained == pytest.approx(sum(load.dry_g for load in loads), abs=0.1)
+        assert all(after.lot(lot_id).planned is None for lot_id in done.lots)
+        assert {after.lot(lot_id).bath for lot_id in done.lots} == {done.bath}
+        assert after.bath(done.bath).record is not None
+        assert palette_from_text(palette_to_text(after), "after") == after
+        assert done.edit.inverse().applied_to(after) == palette
+        again = complete_record(after, done.bath, after.bath(done.bath).record)
+        assert again.lots == ()  # nothing comes of what is on record already
+        assert again.edit.after == after
 
 
 def test_fibre_and_dyestuff_are_taken_off_the_store_but_not_below_nothing():
