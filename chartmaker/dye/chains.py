@@ -11,7 +11,7 @@ from collections import defaultdict
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
-from chartmaker.dye.ladder import ASSUMED_SHARE, ladder_of
+from chartmaker.dye.ladder import ASSUMED_SHARE, Ladder, ladder_of
 from chartmaker.model.bath_record import MOST_LOADS
 from chartmaker.model.palette import Bath, Palette
 
@@ -77,13 +77,13 @@ def chains(palette: Palette, short_g: Mapping[str, float]) -> tuple[Chain, ...]:
 
 def share_of(palette: Palette, bath: Bath) -> float:
     """Give q, what a load of this bath leaves to the next."""
-    ladder = ladder_of(palette, bath)
+    ladder = _known_ladder(palette, bath)
     return ladder.share if ladder else ASSUMED_SHARE
 
 
 def strengths(palette: Palette, bath: Bath, loads: Iterable[int]) -> tuple[LoadStrength, ...]:
-    """Give the strength of these loads of a bath, measured or assumed."""
-    ladder = ladder_of(palette, bath)
+    """Give the strength of these loads of a bath: measured on its lots, on those of one run alike, or assumed."""
+    ladder = _known_ladder(palette, bath)
     if ladder is None:
         shares = ((load, ASSUMED_SHARE ** (load - 1)) for load in loads)
         return tuple(LoadStrength(load, share, share, share, True) for load, share in shares)
@@ -97,6 +97,16 @@ def are_run_alike(first: Bath, second: Bath) -> bool:
         _is_near(getattr(first, name), getattr(second, name), reach)
         for name, reach in (("hottest_c", LIKE_C), ("ph_start", LIKE_PH))
     )
+
+
+def _known_ladder(palette: Palette, bath: Bath) -> Ladder | None:
+    """Give the ladder of a bath, or of one that was run alike and whose share was fitted, not assumed."""
+    own = ladder_of(palette, bath)
+    if own is not None and not own.is_assumed:
+        return own
+    alike = (other for other in palette.baths if other.id != bath.id and are_run_alike(bath, other))
+    fitted = (ladder for other in alike if (ladder := ladder_of(palette, other)) and not ladder.is_assumed)
+    return next(fitted, own)
 
 
 def _gathered(palette: Palette, single: list[Chain]) -> tuple[Chain, ...]:

@@ -6,6 +6,7 @@ from chartmaker.dye.chains import are_run_alike, chains, strengths
 from chartmaker.dye.plan import plan_baths
 from chartmaker.model.palette import Assist, Bath, Mordant, Palette, Planned
 from tests.builders import lot
+from tests.dye.invented_dyes import lot_with, red_dye, shed
 
 ALUM = (Mordant("alum", 10),)
 
@@ -58,6 +59,33 @@ def test_a_planned_lot_joins_the_lots_that_are_dyed():
     palette = Palette(baths=(weld("w", 1.0),), lots=(lot("first", bath="w"), lot("coming", planned=Planned("w", 2))))
     (plan,) = plan_baths(palette, {"coming": 5})
     assert [(load.load, load.lot, load.short_g) for load in plan.loads] == [(1, "first", 0), (2, "coming", 5)]
+
+
+def measured_loads(bath_id: str, share: float):
+    return [
+        lot_with(f"{bath_id}-{load}", red_dye() * share ** (load - 1), scatter=0.0, bath=bath_id, load=load)
+        for load in (1, 2, 3)
+    ]
+
+
+def test_an_exhaust_is_found_by_the_share_that_was_measured():
+    # Each load keeps 0.3 of the dye: 0.3 of the ratio is as strong as the first exhaust, and half of it is not.
+    baths = (weld("strong", 1.0), weld("weak", 0.3), weld("half", 0.5))
+    lots = (*measured_loads("strong", 0.3), lot("pale", bath="weak"), lot("middling", bath="half"))
+    palette = shed(lots, baths)
+    found = chains(palette, {"strong-1": 5, "pale": 5, "middling": 5})
+    assert [(chain.bath.id, sorted(chain.wanted)) for chain in found] == [("strong", [1, 2]), ("half", [1])]
+    assert found[0].joined[0].times_as_strong == pytest.approx(1.0, abs=0.01)
+
+
+def test_a_new_run_goes_by_the_ladder_of_one_that_was_run_alike():
+    palette = shed(measured_loads("june", 0.3), (weld("june", 1.0), weld("july", 1.0), weld("other", 1.0, part="leaf")))
+    like, unlike = (strengths(palette, palette.bath(name), [1, 2]) for name in ("july", "other"))
+    assert [(each.likely, each.is_assumed) for each in like] == [
+        (1.0, False),
+        (pytest.approx(0.3, abs=1e-3), False),
+    ]
+    assert unlike[1].is_assumed
 
 
 def test_strengths_fall_by_half_where_nothing_is_measured_and_say_so():
