@@ -19,7 +19,8 @@ from chartmaker.files.saving import write_safely
 from chartmaker.model.design import Design
 from chartmaker.model.palette import Lot, Palette
 from chartmaker.model.settings import Viewing
-from chartmaker.new_command import add_new
+from chartmaker.model.units import units_named
+from chartmaker.new_command import add_new, add_units
 from chartmaker.report.as_json import lots_as_json, report_as_json
 from chartmaker.report.as_text import lots_as_text, report_as_text
 from chartmaker.report.yarn_as_csv import yarn_as_csv
@@ -65,6 +66,7 @@ def _add_report(parser: argparse.ArgumentParser) -> None:
     forms = parser.add_mutually_exclusive_group()
     forms.add_argument("--json", action="store_true", help="for scripts; the names are kept stable")
     forms.add_argument("--csv", action="store_true", help="only the yarn table, for spreadsheets")
+    add_units(parser)
     parser.set_defaults(run=_report)
 
 
@@ -78,7 +80,7 @@ def _add_print(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--landscape", action="store_true", help="turn the paper on its side")
     usual = "all but chart-bw and chart-large by default"
     parser.add_argument("--sheets", type=_sheet_names, help=f"of {','.join(SHEETS)}; {usual}")
-    parser.add_argument("--units", choices=("metric", "imperial"), default="metric", help="of the cover's measures")
+    add_units(parser)
     parser.add_argument(
         "--lines", choices=HEAVY_LINES, default="5", help="heavier lines in the chart every 5 and 10, every 10, or none"
     )
@@ -108,6 +110,7 @@ def _add_lots(parser: argparse.ArgumentParser) -> None:
     """List each lot of a palette with its shade, spread and weight."""
     parser.add_argument("palette", type=Path, metavar="PALETTE")
     parser.add_argument("--json", action="store_true", help="for scripts; the names are kept stable")
+    add_units(parser)
     parser.set_defaults(run=_lots)
 
 
@@ -132,6 +135,7 @@ def _add_fit(parser: argparse.ArgumentParser) -> None:
     """Tell the stitch counts that the bands allow, the nearest first."""
     parser.add_argument("design", type=Path, metavar="DESIGN")
     parser.add_argument("--json", action="store_true", help="for scripts; the names are kept stable")
+    add_units(parser)
     parser.set_defaults(run=_fit)
 
 
@@ -207,12 +211,11 @@ def _report(chosen: argparse.Namespace) -> int:
     elif chosen.json:
         print(json.dumps(report_as_json(appraisal), ensure_ascii=False, indent=2, allow_nan=False))
     else:
-        print(printable_lines(report_as_text(appraisal)))
+        print(printable_lines(report_as_text(appraisal, units_named(chosen.units))))
     return STOPPED if any(finding.severity == "stop" for finding in appraisal.findings) else DONE
 
 
 def _print(chosen: argparse.Namespace) -> int:
-    from chartmaker.model.units import units_named
     from chartmaker.printing import cover_picture
     from chartmaker.sheets.job import PrintJob
     from chartmaker.sheets.page_files import KINDS, page_files
@@ -290,7 +293,7 @@ def _lots(chosen: argparse.Namespace) -> int:
     if chosen.json:
         print(json.dumps(lots_as_json(palette, Viewing()), ensure_ascii=False, indent=2, allow_nan=False))
     else:
-        print(printable_lines(lots_as_text(palette, Viewing())))
+        print(printable_lines(lots_as_text(palette, Viewing(), units_named(chosen.units))))
     return DONE
 
 
@@ -334,7 +337,7 @@ def _fit(chosen: argparse.Namespace) -> int:
     if chosen.json:
         print(json.dumps(fit_as_json(design), ensure_ascii=False, indent=2, allow_nan=False))
     else:
-        print(printable_lines(fit_as_text(design)))
+        print(printable_lines(fit_as_text(design, units_named(chosen.units))))
     return DONE
 
 

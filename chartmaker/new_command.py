@@ -18,7 +18,7 @@ from chartmaker.knit.starter import started
 from chartmaker.knit.wedge import DECREASES
 from chartmaker.model.gauge import Gauge, gauge_counted
 from chartmaker.model.hat import SHAPES, Trim
-from chartmaker.model.units import CM_PER_INCH
+from chartmaker.model.units import CM_PER_INCH, METRIC, SYSTEMS, in_units, reason, units_named
 from chartmaker.report.new_hat import new_hat_as_text, sizes_as_text
 
 ENDING = ".hat.toml"
@@ -65,12 +65,21 @@ def add_new(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--yarn", type=float, metavar="M", dest="metres_per_100g", help="metres in 100 g")
     parser.add_argument("--title")
     parser.add_argument("--palette", type=Path, metavar="PALETTE", help="lots for its letters are chosen from it")
+    add_units(parser)
     parser.set_defaults(run=_new)
 
 
+def add_units(parser: argparse.ArgumentParser) -> None:
+    """Let a command tell its measures in inches, yards and ounces; what goes to files and scripts stays metric."""
+    systems = tuple(units.name for units in SYSTEMS)
+    text = "that lengths and weights are told in; files, JSON and dye recipes stay metric"
+    parser.add_argument("--units", choices=systems, default=METRIC.name, help=text)
+
+
 def _new(chosen: argparse.Namespace) -> int:
+    units = units_named(chosen.units)
     if chosen.sizes:
-        print(sizes_as_text())
+        print(sizes_as_text(units))
         return 0
     path = _free_place(chosen.design)
     palette = read_palette(chosen.palette) if chosen.palette else None
@@ -78,9 +87,9 @@ def _new(chosen: argparse.Namespace) -> int:
         answers = _answers(chosen, path)
         design = started(answers, palette, palette_file=_beside(chosen.palette, path) if chosen.palette else "")
     except ValueError as problem:
-        raise UserProblem(what=str(problem)) from problem
+        raise UserProblem(what=in_units(reason(problem), units)) from problem
     save_design(design, path)
-    print(printable_lines(f"{path}:\n{new_hat_as_text(design, answers, given=_given(chosen))}"))
+    print(printable_lines(f"{path}:\n{new_hat_as_text(design, answers, given=_given(chosen), units=units)}"))
     return 0
 
 

@@ -5,46 +5,50 @@ from collections.abc import Iterator, Sequence
 from chartmaker.appraisal import Appraisal, PairAppraisal
 from chartmaker.checks.finding import SEVERITIES, Finding
 from chartmaker.dye.plan import BathPlan
+from chartmaker.knit.interval import Interval
 from chartmaker.model.palette import Palette
 from chartmaker.model.settings import Viewing
+from chartmaker.model.units import METRIC, Units, at_the_pot, in_units
 from chartmaker.report.depth import depth_lines
 from chartmaker.report.lots import ListedLot, listed
 from chartmaker.shade.lights import metameric_pairs
 
 Rows = list[tuple[str, ...]]
 
+YARN_HEADS = {"metric": ("metres", "grams"), "imperial": ("yards", "ounces")}
 MOST_PAIRS = 12
 """How many pairs that other lights part are told before it says how many more there are."""
 
 
-def report_as_text(appraisal: Appraisal) -> str:
+def report_as_text(appraisal: Appraisal, units: Units = METRIC) -> str:
     """Give the report as a terminal shows it."""
     design = appraisal.design
     lines = [
         design.title or "Untitled hat",
         f"colourway {design.colourway.name or '(none)'}",
         "",
-        _size_line(appraisal),
-        *depth_lines(appraisal.depth),
+        _size_line(appraisal, units),
+        *depth_lines(appraisal.depth, units),
         "",
-        *_letter_lines(appraisal),
+        *_letter_lines(appraisal, units),
         "",
-        *_pair_lines(appraisal),
-        *_bath_lines(appraisal.baths),
-        *_finding_lines(appraisal.findings),
+        *_pair_lines(appraisal, units),
+        *_bath_lines(appraisal.baths, units),
+        *_finding_lines(appraisal.findings, units),
     ]
     return "\n".join(lines)
 
 
-def lots_as_text(palette: Palette, viewing: Viewing) -> str:
+def lots_as_text(palette: Palette, viewing: Viewing, units: Units = METRIC) -> str:
     """Give the lots of a palette as a terminal shows them, the lightest first, those without a shade last.
 
     A line of figures for each, with how far its colour changes in the light that changes it most (CIEDE2000); its name,
     and a reading that does not belong, on a line below. Last come pairs that match in one light and part in another.
     """
     lots = sorted(listed(palette, viewing), key=lambda item: -item.shade.value if item.shade else 1)
-    rows: Rows = [("lot", "value", "±", "a*", "b*", "grams", "rests on", "by light", "in words")]
-    rows.extend(_lot_row(item) for item in lots)
+    weight = YARN_HEADS[units.name][1]
+    rows: Rows = [("lot", "value", "±", "a*", "b*", weight, "rests on", "by light", "in words")]
+    rows.extend(_lot_row(item, units) for item in lots)
     figures, *table = _table(rows, left={0, 6, 7, 8})
     head = f"{palette.name or 'Palette'}: {len(palette.lots)} lots under {viewing.illuminant}, {viewing.observer}°"
     names = (f"  {item.lot.name}{_outlier(item)}" for item in lots)
@@ -75,16 +79,19 @@ def _metameric_lines(palette: Palette, viewing: Viewing) -> Iterator[str]:
         yield f"  and {len(pairs) - MOST_PAIRS} more pairs"
 
 
-def _size_line(appraisal: Appraisal) -> str:
+def _size_line(appraisal: Appraisal, units: Units) -> str:
+    length = units.length
     return (
         f"Cast on {appraisal.cast_on_stitches}; {len(appraisal.rounds)} rounds; "
-        f"{appraisal.circumference_cm:.1f} cm round, {appraisal.height_cm:.1f} cm high; "
-        f"loop {appraisal.loop.cm.likely:.2f} cm from {appraisal.loop.source}"
+        f"{length.told(appraisal.circumference_cm)} round, {length.told(appraisal.height_cm)} high; "
+        f"loop {length.fine(appraisal.loop.cm.likely)} from {appraisal.loop.source}"
     )
 
 
-def _letter_lines(appraisal: Appraisal) -> Iterator[str]:
-    rows = [("letter", "lot", "value", "stitches", "metres", "grams", "planned g", "on hand g", "short g")]
+def _letter_lines(appraisal: Appraisal, units: Units) -> Iterator[str]:
+    yarn, weight = units.yarn, units.weight
+    amounts = [f"{name}{weight.unit}" for name in ("planned", "on hand", "short")]
+    rows: Rows = [("letter", "lot", "value", "stitches", *YARN_HEADS[units.name], *amounts)]
     for letter in appraisal.letters:
         need = letter.requirement
         rows.append(
@@ -93,25 +100,34 @@ def _letter_lines(appraisal: Appraisal) -> Iterator[str]:
                 need.lot or "none yet",
                 f"{letter.shade.value:.1f}" if letter.shade else "–",
                 str(need.stitches),
-                f"{need.metres.low:.0f} – {need.metres.likely:.0f} – {need.metres.high:.0f}",
-                f"{need.grams.low:.1f} – {need.grams.likely:.1f} – {need.grams.high:.1f}",
-                f"{need.planned_g:.1f}",
-                f"{need.on_hand_g:.1f}",
-                f"{need.short_g:.1f}" if need.short_g else "–",
+                " – ".join(f"{yarn.shown(part):.0f}" for part in _three(need.metres)),
+                " – ".join(weight.figure(part) for part in _three(need.grams)),
+                weight.figure(need.planned_g),
+                weight.figure(need.on_hand_g),
+                weight.figure(need.short_g) if need.short_g else "–",
             )
         )
     yield from _table(rows, left={0, 1})
 
 
-def _pair_lines(appraisal: Appraisal) -> Iterator[str]:
+def _three(interval: Interval) -> tuple[float, float, float]:
+    return interval.low, interval.likely, interval.high
+
+
+def _whole(grams: float, units: Units) -> str:
+    """Write a weight in whole grams, or in hundredths of an ounce."""
+    return f"{grams:.0f}" if units is METRIC else units.weight.figure(grams)
+
+
+def _pair_lines(appraisal: Appraisal, units: Units) -> Iterator[str]:
     pairs = sorted((pair for pair in appraisal.pairs if pair.drawn_cm > 0), key=lambda pair: -pair.drawn_cm)
     if not pairs:
         return
-    rows: Rows = [("pair", "edge m", "ΔL*", "certain", "ΔE00", "grade")]
+    rows: Rows = [("pair", f"edge{units.yarn.unit}", "ΔL*", "certain", "ΔE00", "grade")]
     for pair in pairs:
         figures = (pair.value_difference, pair.value_difference_low, pair.ciede2000)
         told = ["–" if figure is None else f"{figure:.1f}" for figure in figures]
-        rows.append((" ".join(pair.letters), f"{pair.drawn_cm / 100:.1f}", *told, _judged(pair)))
+        rows.append((" ".join(pair.letters), units.yarn.figure(pair.drawn_cm / 100), *told, _judged(pair)))
     yield from _table(rows, left={0, 5})
     yield ""
 
@@ -122,9 +138,11 @@ def _judged(pair: PairAppraisal) -> str:
     return f"{pair.grade}, predicted" if pair.rests_on == "predicted" else pair.grade
 
 
-def _bath_lines(baths: Sequence[BathPlan]) -> Iterator[str]:
+def _bath_lines(baths: Sequence[BathPlan], units: Units) -> Iterator[str]:
     for plan in baths:
-        loads = ", ".join(f"load {load.load} ({load.lot or 'to stock'}) {load.fibre_g:.0f} g" for load in plan.loads)
+        loads = ", ".join(
+            f"load {load.load} ({load.lot or 'to stock'}) {at_the_pot(load.fibre_g, units)}" for load in plan.loads
+        )
         weighed = "".join(f", {item.name} {item.grams:.1f} g" for item in (*plan.mordants, *plan.assists))
         yield f"Bath {plan.bath.id}: {loads}"
         yield "  to weigh out, dry: what is short with its sample, losses and whole skeins"
@@ -132,20 +150,20 @@ def _bath_lines(baths: Sequence[BathPlan]) -> Iterator[str]:
         yield ""
 
 
-def _finding_lines(findings: Sequence[Finding]) -> Iterator[str]:
+def _finding_lines(findings: Sequence[Finding], units: Units) -> Iterator[str]:
     if not findings:
         yield "No findings."
         return
     counts = ((severity, sum(finding.severity == severity for finding in findings)) for severity in SEVERITIES)
     yield "Findings: " + ", ".join(f"{count} {severity}" for severity, count in counts if count)
     for finding in findings:
-        yield f"  {finding.severity}  {finding.place.text}: {finding.message}"
+        yield f"  {finding.severity}  {finding.place.text}: {in_units(finding.message, units)}"
         if finding.remedy:
-            yield f"        {finding.remedy}"
+            yield f"        {in_units(finding.remedy, units)}"
 
 
-def _lot_row(item: ListedLot) -> tuple[str, ...]:
-    on_hand = f"{item.lot.on_hand_g:.0f}"
+def _lot_row(item: ListedLot, units: Units) -> tuple[str, ...]:
+    on_hand = _whole(item.lot.on_hand_g, units)
     if item.shade is None or item.words is None:
         return (item.lot.id, "–", "–", "–", "–", on_hand, "nothing", "–", "")
     lightness, green_red, blue_yellow = (f"{value:.1f}" for value in item.shade.lab)

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from typing import Any
 
 from chartmaker.knit.depth import FITS, Depth
+from chartmaker.model.units import METRIC, Units, in_units
 
 Json = dict[str, Any]
 
@@ -25,19 +26,20 @@ def depth_as_json(depth: Depth) -> Json:
     }
 
 
-def depth_lines(depth: Depth) -> Iterator[str]:
+def depth_lines(depth: Depth, units: Units = METRIC) -> Iterator[str]:
     """Tell the budget in two lines: what there is, and what is asked."""
-    parts = ", ".join(f"{part.name} {part.rounds} ({part.cm:.1f} cm)" for part in depth.parts)
+    length = units.length
+    parts = ", ".join(f"{part.name} {part.rounds} ({length.told(part.cm)})" for part in depth.parts)
     folded = f"; {depth.folded_rounds} folded rounds lie double" if depth.folded_rounds else ""
-    yield f"Depth {depth.cm:.1f} cm along the fabric, {depth.rounds} rounds{': ' if parts else ''}{parts}{folded}"
+    yield f"Depth {length.told(depth.cm)} along the fabric, {depth.rounds} rounds{': ' if parts else ''}{parts}{folded}"
     wanted = depth.wanted
     if wanted.highest_cm is None:
-        span = f"from {wanted.lowest_cm:.1f} cm"
+        span = f"from {length.told(wanted.lowest_cm)}"
     elif wanted.highest_cm == wanted.lowest_cm:
-        span = f"{wanted.lowest_cm:.1f} cm"
+        span = length.told(wanted.lowest_cm)
     else:
-        span = f"{wanted.lowest_cm:.1f} to {wanted.highest_cm:.1f} cm"
-    yield f"asked for {span}, {wanted.rule}: {_verdict(depth)}"
+        span = length.span(wanted.lowest_cm, wanted.highest_cm)
+    yield f"asked for {span}, {in_units(wanted.rule, units)}: {_verdict(depth)}"
 
 
 def _verdict(depth: Depth) -> str:

@@ -7,6 +7,7 @@ from chartmaker.knit.fit import Candidate, Fit, Help, fit
 from chartmaker.knit.fit_help import helps_beside
 from chartmaker.model.counts import rounds_not_meeting
 from chartmaker.model.design import Design
+from chartmaker.model.units import METRIC, Units, in_units
 
 Json = dict[str, Any]
 
@@ -30,13 +31,13 @@ def fit_as_json(design: Design) -> Json:
     }
 
 
-def fit_as_text(design: Design) -> str:
+def fit_as_text(design: Design, units: Units = METRIC) -> str:
     """Give the counts as a terminal shows them: what is asked, each count, how often each repeat goes round."""
     found = fit(design)
-    lines = [*_asked_lines(design, found)]
+    lines = [*_asked_lines(design, found, units)]
     if found.candidates:
-        lines += ["", *_candidate_lines(design, found), "", *_times_lines(design, found)]
-    lines += _help_lines(design, found)
+        lines += ["", *_candidate_lines(design, found, units), "", *_times_lines(design, found)]
+    lines += _help_lines(design, found, units)
     return "\n".join(lines)
 
 
@@ -74,11 +75,12 @@ def _is_current(candidate: Candidate, design: Design) -> bool:
     return candidate.times == tuple(band.times for band in design.bands)
 
 
-def _asked_lines(design: Design, found: Fit) -> Iterator[str]:
-    hat = design.hat
+def _asked_lines(design: Design, found: Fit, units: Units) -> Iterator[str]:
+    hat, length, gauge = design.hat, units.length, units.gauge
     yield (
-        f"A head of {hat.head_cm:g} cm with {hat.ease_percent:g} % ease asks for {found.wanted_cm:.1f} cm: "
-        f"{found.target_stitches:.1f} stitches at {design.gauge.stitches_per_10cm:g} to 10 cm."
+        f"A head of {length.brief(hat.head_cm)} with {hat.ease_percent:g} % ease asks for "
+        f"{length.told(found.wanted_cm)}: {found.target_stitches:.1f} stitches at "
+        f"{gauge.brief(design.gauge.stitches_per_10cm)}."
     )
     if found.candidates:
         every = found.counts.step
@@ -89,12 +91,14 @@ def _asked_lines(design: Design, found: Fit) -> Iterator[str]:
         yield "As the design stands its rounds do not meet everywhere; `report` tells where."
 
 
-def _candidate_lines(design: Design, found: Fit) -> Iterator[str]:
-    yield "  cast on  cm round  ease %  off cm  verdict"
+def _candidate_lines(design: Design, found: Fit, units: Units) -> Iterator[str]:
+    length, unit = units.length, units.length.unit.strip()
+    yield f"  cast on  {unit} round  ease %  off {unit}  verdict"
     for candidate in found.candidates:
+        around = length.figure(candidate.circumference_cm)
         yield (
-            f"  {candidate.stitches:>7}  {candidate.circumference_cm:>8.1f}  {candidate.ease_percent:>+6.1f}"
-            f"  {candidate.off_cm:>+6.1f}  {candidate.verdict}"
+            f"  {candidate.stitches:>7}  {around:>8}  {candidate.ease_percent:>+6.1f}"
+            f"  {length.shown(candidate.off_cm):>+6.{length.digits}f}  {candidate.verdict}"
             + (", as the design is now" if _is_current(candidate, design) else "")
         )
 
@@ -107,7 +111,7 @@ def _times_lines(design: Design, found: Fit) -> Iterator[str]:
         yield name.ljust(width) + "".join(f"{candidate.times[index]:>6}" for candidate in found.candidates)
 
 
-def _help_lines(design: Design, found: Fit) -> Iterator[str]:
+def _help_lines(design: Design, found: Fit, units: Units) -> Iterator[str]:
     offered = _helps(design, found)
     if found.is_near_enough and not offered:
         return
@@ -117,7 +121,7 @@ def _help_lines(design: Design, found: Fit) -> Iterator[str]:
         return
     yield "One would be nearer:" if found.is_near_enough else "None is near. What would help:"
     for one in offered:
-        yield f"  {one.text}"
+        yield f"  {in_units(one.text, units)}"
 
 
 def _figure(value: float) -> float:

@@ -8,61 +8,67 @@ from chartmaker.knit.depth import depth_of
 from chartmaker.knit.sizes import sizes, us_hat_size_text
 from chartmaker.knit.starting_counts import USUAL_REPEATS
 from chartmaker.model.design import Design
-from chartmaker.model.units import CM_PER_INCH
+from chartmaker.model.units import CM_PER_INCH, METRIC, Units, in_units
 
 
-def new_hat_as_text(design: Design, answers: Answers, *, given: Collection[str]) -> str:
+def new_hat_as_text(design: Design, answers: Answers, *, given: Collection[str], units: Units = METRIC) -> str:
     """Tell counts, depth, bands and lots of a hat that was made from answers; `given` are those the knitter gave."""
-    bands = (*_band_lines(design), *_repeat_lines(design, answers), "")
-    lines = [*_size_lines(design), *bands, *_lot_lines(design), *_source_lines(answers, given)]
+    bands = (*_band_lines(design, units), *_repeat_lines(design, answers), "")
+    lines = [*_size_lines(design, units), *bands, *_lot_lines(design), *_source_lines(answers, given, units)]
     return "\n".join(lines)
 
 
-def sizes_as_text() -> str:
+def sizes_as_text(units: Units = METRIC) -> str:
     """List the named sizes, those of one source under each other."""
     lines, last = [], ""
     for size in sizes():
         if size.source != last:
             lines.append(f"{size.source}:")
             last = size.source
-        lines.append(f"  {size.name:<24} {size.head_cm:>5.1f} cm   US {us_hat_size_text(size.head_cm)}")
+        lines.append(f"  {size.name:<24} {units.length.told(size.head_cm):>8}   US {us_hat_size_text(size.head_cm)}")
     return "\n".join(lines)
 
 
-def _size_lines(design: Design) -> Iterator[str]:
-    hat, gauge = design.hat, design.gauge
+def _size_lines(design: Design, units: Units) -> Iterator[str]:
+    hat, gauge, length = design.hat, design.gauge, units.length
     count = design.bands[0].stitches(0)
     around = count * gauge.stitch_width_cm
     yield (
-        f"A {_called(hat.shape)} for a head of {hat.head_cm:.4g} cm ({hat.head_cm / CM_PER_INCH:.1f} in, US size "
-        f"{us_hat_size_text(hat.head_cm)}), at {gauge.stitches_per_10cm:.4g} stitches and {gauge.rounds_per_10cm:.4g} "
-        "rounds to 10 cm."
+        f"A {_called(hat.shape)} for a head of {length.brief(hat.head_cm)} ({_other_way(hat.head_cm, units)}, US size "
+        f"{us_hat_size_text(hat.head_cm)}), at {units.gauge.brief_figure(gauge.stitches_per_10cm)} stitches and "
+        f"{units.gauge.brief_figure(gauge.rounds_per_10cm)} rounds{units.gauge.unit}."
     )
     yield (
-        f"{count} stitches are cast on, {around:.1f} cm round: {100 * (around / hat.head_cm - 1):+.1f} % ease, "
+        f"{count} stitches are cast on, {length.told(around)} round: {100 * (around / hat.head_cm - 1):+.1f} % ease, "
         f"{hat.ease_percent:+g} % was asked for."
     )
     depth = depth_of(design)
-    parts = ", ".join(f"{part.name} {part.cm:.1f} cm" for part in depth.parts)
-    yield f"From the worn edge to the top it is {depth.cm:.1f} cm along the fabric, {depth.rounds} rounds: {parts}."
+    parts = ", ".join(f"{part.name} {length.told(part.cm)}" for part in depth.parts)
+    deep = length.told(depth.cm)
+    yield f"From the worn edge to the top it is {deep} along the fabric, {depth.rounds} rounds: {parts}."
     if hat.fold:
         ways = {"up": "are turned up", "in": "are sewn down inside", "roll": "roll up by themselves"}
         yield f"The first {hat.fold.rounds} rounds {ways[hat.fold.way]}."
+
+
+def _other_way(head_cm: float, units: Units) -> str:
+    """Tell a head in the other system too: sizes are sold in both."""
+    return f"{head_cm / CM_PER_INCH:.1f} in" if units is METRIC else METRIC.length.told(head_cm)
 
 
 def _called(shape: str) -> str:
     return "stocking cap" if shape == "stocking" else shape
 
 
-def _band_lines(design: Design) -> Iterator[str]:
+def _band_lines(design: Design, units: Units) -> Iterator[str]:
     width = max(len(band.name) for band in design.bands)
     yield ""
-    yield f"  {'band':<{width}}  rounds     cm  stitches"
+    yield f"  {'band':<{width}}  rounds  {units.length.unit.strip():>5}  stitches"
     for band in design.bands:
         first, last = band.stitches(0), band.stitches(len(band.rounds) - 1)
-        cm = len(band.rounds) * design.gauge.round_height_cm
+        height = units.length.figure(len(band.rounds) * design.gauge.round_height_cm)
         stitches = f"{first}" if first == last else f"{first} to {last}"
-        yield f"  {band.name:<{width}}  {len(band.rounds):>6}  {cm:>5.1f}  {stitches}" + _room(band.name, first)
+        yield f"  {band.name:<{width}}  {len(band.rounds):>6}  {height:>5}  {stitches}" + _room(band.name, first)
 
 
 def _room(name: str, stitches: int) -> str:
@@ -91,9 +97,9 @@ def _lot_lines(design: Design) -> Iterator[str]:
         yield f"{' and '.join(without)} {'have' if len(without) > 1 else 'has'} no lot yet."
 
 
-def _source_lines(answers: Answers, given: Collection[str]) -> Iterator[str]:
+def _source_lines(answers: Answers, given: Collection[str], units: Units) -> Iterator[str]:
     taken = [one for one in sources_for(answers.shape) if one.field not in given]
     if taken:
         yield "What was not said rests on this:"
     for one in taken:
-        yield f"  {one.source}."
+        yield f"  {in_units(one.source, units)}."
