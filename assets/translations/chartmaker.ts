@@ -6237,7 +6237,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>put a plain round that {0} {1} stitches, evenly, above {2}, so that {3} has {4}, {5}: {6}</source>
+        <source>put a plain round that {0} {1}, evenly, above {2}, so that {3} has {4}, {5}: {6}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

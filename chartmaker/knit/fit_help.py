@@ -7,7 +7,7 @@ to what was asked.
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from math import gcd, lcm
+from math import lcm
 
 from chartmaker.knit.changing_band import changing_band
 from chartmaker.knit.depth import Parts, parts_of, starts_of
@@ -34,12 +34,12 @@ from chartmaker.knit.fit import (
     verdict,
 )
 from chartmaker.knit.fit_crown import crown_help
+from chartmaker.knit.repeat_folding import copies_in, drawn_once
 from chartmaker.model.band import Band
 from chartmaker.model.counts import rounds_not_meeting
 from chartmaker.model.design import Design
 from chartmaker.model.edits import with_bands
 from chartmaker.model.repeat_edits import change_repeat
-from chartmaker.model.round import Round
 from chartmaker.model.units import Measured
 
 MOST_OF_A_KIND = 2
@@ -155,36 +155,10 @@ def _changed_bands(design: Design, trial: _Trial) -> tuple[Band, ...]:
     bands = list(once.bands)
     for index in trial.members:
         if not trial.change:
-            bands[index] = _folded(bands[index])
+            bands[index] = drawn_once(bands[index])
         elif edit := change_repeat(once, band=index, by=trial.change, side="left"):
             bands[index] = edit.after[index]
     return tuple(bands)
-
-
-def copies_in(band: Band) -> int:
-    """Tell how often the same drawing stands side by side in a band's repeat."""
-    texture = len(band.texture) or 1
-    whole = gcd(*(len(line) for line in band.rounds))
-    for copies in range(whole, 1, -1):
-        if whole % copies or whole // copies % texture:
-            continue
-        if all(_is_copied(line, copies) for line in band.rounds):
-            return copies
-    return 1
-
-
-def _is_copied(line: Round, copies: int) -> bool:
-    width = len(line) // copies
-    return line.cells == line.cells[:width] * copies and line.shaping == line.shaping[:width] * copies
-
-
-def _folded(band: Band) -> Band:
-    copies = copies_in(band)
-    rounds = tuple(
-        replace(line, cells=line.cells[: len(line) // copies], shaping=line.shaping[: len(line) // copies])
-        for line in band.rounds
-    )
-    return replace(band, rounds=rounds)
 
 
 def _plain_rounds(design: Design, feet: Sequence[Foot]) -> Iterator[Help]:
@@ -246,7 +220,7 @@ def _with_plain_round(design: Design, place: int, cast_on: int, above: int) -> I
         verb = "makes" if above > below else "takes away"
         text = Measured(
             lambda units: (
-                f"put a plain round that {verb} {abs(above - below)} stitches, evenly, above "
+                f"put a plain round that {verb} {_stitches(abs(above - below))}, evenly, above "
                 f"{_name(design, place - 1)}, so that {_name(design, place)} has {above}, "
                 f"{units.length.told(circumference_cm(above, design.gauge))}: {comes_of(candidate, units)}"
             )
@@ -266,10 +240,14 @@ def _what(design: Design, bands: Sequence[Band], trial: _Trial) -> str:
     new = len(bands[trial.members[0]].rounds[0])
     if not trial.change:
         return f"count the repeat of {names} as {new} instead of {old}, the pattern stays as it is"
-    stitches = f"{abs(trial.change)} stitch{'es' if abs(trial.change) > 1 else ''}"
+    stitches = _stitches(abs(trial.change))
     if trial.change > 0:
         return f"put {stitches} of ground between the repeats of {names}, {new} instead of {old}"
     return f"draw the repeat of {names} in {new} instead of {old}, {stitches} fewer"
+
+
+def _stitches(count: int) -> str:
+    return f"{count} stitch{'es' if count > 1 else ''}"
 
 
 def _names(design: Design, members: Sequence[int]) -> str:

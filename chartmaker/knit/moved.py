@@ -1,11 +1,12 @@
 """What moves when gauge, head or ease are others: told in sentences, before anything is done about it."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 from chartmaker.knit.depth import depth_of
 from chartmaker.knit.fit import circumference_cm
 from chartmaker.knit.refit import cast_on, refit
+from chartmaker.model.band import Band
 from chartmaker.model.design import Design
 from chartmaker.model.edits import ReplaceBands
 from chartmaker.model.units import METRIC, Units
@@ -69,6 +70,9 @@ def _then(now: Design, fitted: Design, units: Units) -> Iterator[str]:
         if more:
             text = f"{abs(more)} round{'s' if abs(more) > 1 else ''} {'more' if more > 0 else 'fewer'} in the {name}"
             yield text
+    repeats = _repeats(now, fitted)
+    if repeats:
+        yield "the pattern stays, its repeat is counted as " + ", ".join(repeats)
     times = _times(now, fitted)
     if times:
         yield "times round: " + ", ".join(times)
@@ -78,11 +82,21 @@ def _then(now: Design, fitted: Design, units: Units) -> Iterator[str]:
 
 
 def _times(now: Design, fitted: Design) -> list[str]:
-    """Tell which bands go round another number of times, those alike together; not where other bands stand there."""
+    """Tell which bands go round another number of times."""
+    return _told_apart(now, fitted, lambda band: band.times)
+
+
+def _repeats(now: Design, fitted: Design) -> list[str]:
+    """Tell which bands that are not shaped have another repeat."""
+    return _told_apart(now, fitted, lambda band: 0 if band.is_shaped else len(band.rounds[0]))
+
+
+def _told_apart(now: Design, fitted: Design, number_of: Callable[[Band], int]) -> list[str]:
+    """Tell a number of bands where it differs, those alike together; not where other bands stand there."""
     if [band.name for band in now.bands] != [band.name for band in fitted.bands]:
         return []
     names: dict[tuple[int, int], dict[str, None]] = {}
-    for number, (old, new) in enumerate(zip(now.bands, fitted.bands, strict=True), start=1):
-        if old.times != new.times:
-            names.setdefault((new.times, old.times), {})[new.name.strip() or f"band {number}"] = None
+    for place, (old, new) in enumerate(zip(now.bands, fitted.bands, strict=True), start=1):
+        if number_of(old) != number_of(new):
+            names.setdefault((number_of(new), number_of(old)), {})[new.name.strip() or f"band {place}"] = None
     return [f"{new} instead of {old} ({', '.join(named)})" for (new, old), named in names.items()]

@@ -4,10 +4,11 @@ from dataclasses import replace
 
 from chartmaker.knit.depth import depth_of, parts_of
 from chartmaker.knit.depth_edit import add_or_take_rounds, rounds_to_spare
-from chartmaker.knit.fit import bands_for, fit, target_of
+from chartmaker.knit.fit import FITS, bands_for, circumference_cm, fit, target_of, verdict
 from chartmaker.knit.fit_crown import closest_without_crown, with_crown_anew
 from chartmaker.knit.layout import lay_out
 from chartmaker.knit.profile import profile
+from chartmaker.knit.repeat_folding import with_long_repeats, with_short_repeats
 from chartmaker.model.counts import rounds_not_meeting
 from chartmaker.model.design import Design
 from chartmaker.model.edits import ReplaceBands, with_bands
@@ -17,11 +18,26 @@ def refit(design: Design) -> ReplaceBands | None:
     """Make the one edit that fits a hat anew; None where it fits as well as it can.
 
     Its count becomes the nearest that the bands allow. Where that is not near enough, and only the crown or a round
-    that changes the count keeps a nearer one away, these are made anew, and so is a crown that would pucker. Then plain
-    rounds are added or taken out until the depth is the wanted one, as far as there are plain rounds to take.
+    that changes the count keeps a nearer one away, these are made anew, and so is a crown that would pucker. Where a
+    repeat longer than its drawing keeps a count that fits away, the repeat is shortened. Then plain rounds are added
+    or taken out until the depth is the wanted one, as far as there are plain rounds to take.
     """
-    fitted = _in_depth(_in_count(design))
+    fitted = _in_depth(_in_nearest_count(design))
     return with_bands(design, fitted.bands, "Fit the hat anew")
+
+
+def _in_nearest_count(design: Design) -> Design:
+    """Give the hat at the nearest count, with shorter repeats of the same pattern where those allow a nearer one."""
+    kept = _in_count(design)
+    if verdict(circumference_cm(cast_on(kept), design.gauge), design.hat) == FITS:
+        return kept
+    try:
+        short = _in_count(with_short_repeats(design))
+    except ValueError:
+        return kept
+    if _off(cast_on(short), design) >= _off(cast_on(kept), design):
+        return kept
+    return replace(short, bands=with_long_repeats(short.bands, design.bands))
 
 
 def _in_count(design: Design) -> Design:

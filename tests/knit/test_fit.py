@@ -10,7 +10,8 @@ from hypothesis import strategies as st
 from chartmaker.files.design_reading import read_design
 from chartmaker.knit.changing_band import changing_band
 from chartmaker.knit.fit import allowed, cast_on_edit, feet_of, fit, verdict
-from chartmaker.knit.fit_help import copies_in, helps
+from chartmaker.knit.fit_help import helps
+from chartmaker.knit.repeat_folding import copies_in
 from chartmaker.model.band import Band
 from chartmaker.model.bounds import MOST_STITCHES
 from chartmaker.model.counts import rounds_not_meeting
