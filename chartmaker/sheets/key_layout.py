@@ -146,11 +146,11 @@ def _letters(appraisal: Appraisal, look: Look, width: float) -> list[Block]:
     columns = scaled(
         (
             Column("", 8, style=CELL_STRONG),
-            Column("chart cell", 17),
-            Column("value", 10),
-            Column("lot", 74),
-            Column("id", 40),
-            Column("L*", 14, "right"),
+            Column("cell", 12),
+            Column("value", 14),
+            Column("lot", 66, most_lines=3),
+            Column("id", 38),
+            Column("L*", 18, "right"),
             Column("mark", 26),
         ),
         width,

@@ -4,6 +4,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from chartmaker.appraisal import Appraisal
+from chartmaker.planning import plan_for
 from chartmaker.sheets.bath_layout import bath_pages
 from chartmaker.sheets.boxes import Body, Bookmark, Box, Page
 from chartmaker.sheets.chart_layout import Manner, chart_pages, plan_chart
@@ -40,7 +41,7 @@ class Sought:
 def plan_pages(appraisal: Appraisal, job: PrintJob) -> list[Page]:
     """Lay out all pages of the sheets asked for."""
     bodies: list[tuple[str, Body]] = []
-    for name in job.sheets:
+    for name in _worth_printing(appraisal, job.sheets):
         made = _MAKERS[name](Sought(appraisal, job, job.sheet.frame, len(bodies) + 1))
         mark = Bookmark(SHEET_TITLES[name])
         first = Body(made[0].boxes, (mark, *made[0].bookmarks))
@@ -56,6 +57,12 @@ def plan_pages(appraisal: Appraisal, job: PrintJob) -> list[Page]:
             around = [box.inked(in_grey) for box in around]
         pages.append(Page(name, (*around, *body.boxes), body.bookmarks))
     return pages
+
+
+def _worth_printing(appraisal: Appraisal, names: Sequence[str]) -> list[str]:
+    """Leave out a shopping list with nothing on it, unless nothing else is printed."""
+    is_needed = "shopping" not in names or len(names) == 1 or bool(plan_for([appraisal]).shopping)
+    return [name for name in names if is_needed or name != "shopping"]
 
 
 def _flowed(blocks: Callable[[Appraisal, Frame], list[Block]]) -> Callable[[Sought], list[Body]]:

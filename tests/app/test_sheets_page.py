@@ -9,7 +9,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractSpinBox
 
 from chartmaker.app.sheet_choices import HEAVY_LINES, PAPERS, SHEETS, SheetChoices, keep_choices, kept_choices
-from chartmaker.model.edits import ReplaceRounds
+from chartmaker.model.edits import ReplaceRounds, ReplaceSetting
 from chartmaker.model.notation import rounds_from_text
 from chartmaker.sheets import job, paper
 from chartmaker.sheets.paper import MARGIN_MM
@@ -60,13 +60,13 @@ def test_the_page_shows_the_very_pixels_of_the_pdf(sheets):
 
 
 def test_every_sheet_can_be_turned_on_and_off_and_the_settings_remember_it(sheets, qtbot, settings):
-    assert named(sheets) == list(job.USUAL_SHEETS)
+    assert named(sheets) == [name for name in job.USUAL_SHEETS if name != "shopping"]  # which has nothing on it
     item(sheets, "yarn").setCheckState(Qt.CheckState.Unchecked)
     item(sheets, "chart-bw").setCheckState(Qt.CheckState.Checked)
     settle(sheets, qtbot)
-    wanted = [name for name in SHEETS if name == "chart-bw" or name in set(job.USUAL_SHEETS) - {"yarn"}]
+    wanted = [name for name in SHEETS if name == "chart-bw" or name in set(job.USUAL_SHEETS) - {"yarn", "shopping"}]
     assert named(sheets) == wanted
-    assert list(kept_choices(settings).sheets) == wanted
+    assert list(kept_choices(settings).sheets) == [*wanted, "shopping"]
 
 
 def test_paper_and_lie_change_the_pages(sheets, qtbot, settings):
@@ -94,7 +94,7 @@ def test_an_edit_makes_a_new_print_that_keeps_the_pages_which_are_the_same(sheet
     before, kept = sheets.printed, dict(sheets.view._pictures)
     painted = []
     sheets.maker.painted.connect(lambda _printed, index, _raw: painted.append(index))
-    window.document.do(EDIT)
+    window.document.do(ReplaceSetting("notes", "", "Stretch it over a plate.", "Notes"))
     settle(sheets, qtbot)
     assert sheets.printed is not before
     same = [

@@ -21,8 +21,9 @@ from chartmaker.model.settings import Limits
 from chartmaker.planning import plan_for
 from chartmaker.sheets.job import SHEETS, PrintJob
 from chartmaker.sheets.paper import PAPERS
+from chartmaker.sheets.plan import plan_pages
 from chartmaker.sheets.print_sheets import print_sheets
-from tests.builders import chart
+from tests.builders import chart, lot
 from tests.sheets.reading import decoded_chart
 from tests.sheets.test_print_sheets import fonts_of, hat, tenths
 
@@ -60,10 +61,11 @@ def test_every_page_says_its_number_title_colourway_and_date(cap, paper, is_land
 
 @pytest.mark.parametrize(("paper", "is_landscape"), EVERY_LIE)
 def test_every_figure_of_yarn_and_contrast_reads_back_whole_on_every_paper(cap, paper, is_landscape):
-    job = PrintJob(paper=paper, is_landscape=is_landscape, sheets=("yarn", "contrast"))
+    job = PrintJob(paper=paper, is_landscape=is_landscape, sheets=("key", "yarn", "contrast"))
     words = " ".join(words_of(print_sheets(cap, job)))
     for item in cap.letters:
         need = item.requirement
+        assert f"{item.lot.id} {item.shade.value:.1f}" in words
         assert tenths(need.metres.low, need.metres.likely, need.metres.high) in words
         assert (
             tenths(need.grams.low, need.grams.likely, need.grams.high, need.planned_g, need.on_hand_g, need.short_g)
@@ -88,6 +90,14 @@ def test_nothing_of_an_example_is_elided_on_any_paper(cap, paper, is_landscape):
     job = PrintJob(paper=paper, is_landscape=is_landscape, sheets=SHEETS)
     for number, words in enumerate(words_of(print_sheets(cap, job)), start=1):
         assert "…" not in words, f"page {number}"
+
+
+def test_a_shopping_list_with_nothing_on_it_is_printed_only_alone():
+    lots = {letter: lot(letter, (value, 0, 0), on_hand_g=500.0) for letter, value in (("A", 90), ("B", 20))}
+    appraisal = appraise(chart("A B | x.", times=72, lots=lots))
+    assert {page.sheet for page in plan_pages(appraisal, PrintJob(sheets=("key", "shopping")))} == {"key"}
+    (page,) = words_of(print_sheets(appraisal, PrintJob(sheets=("shopping",))))
+    assert "Nothing has to be got" in page
 
 
 @pytest.mark.parametrize("path", EXAMPLES, ids=lambda path: path.name.split(".")[0])
