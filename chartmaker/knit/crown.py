@@ -69,11 +69,6 @@ def sections_for(stitches: int) -> tuple[int, ...]:
     return tuple(count for count in range(FEWEST_SECTIONS, MOST_SECTIONS + 1) if stitches % count == 0)
 
 
-def usual_sections(stitches: int, *, wanted: int = 6) -> int | None:
-    """Give the number of sections nearest to the one wanted that divides a count, of two the larger; None without."""
-    return min(sections_for(stitches), key=lambda count: (abs(count - wanted), -count), default=None)
-
-
 def steepest(crown: Crown, gauge: Gauge) -> float:
     """Give the stitches a round that a crown can lose at the most: a flat disc's, or all sections in every round.
 

@@ -22,7 +22,6 @@ from chartmaker.knit.crown import (
     followed,
     sections_for,
     steepest,
-    usual_sections,
     with_crown,
 )
 from chartmaker.knit.layout import lay_out
@@ -234,10 +233,6 @@ def test_a_crown_with_a_preparing_round_lies_without_a_pucker(stitches, gauge, c
 def test_sections_for_a_count_are_its_divisors_from_4_to_12() -> None:
     assert sections_for(144) == (4, 6, 8, 9, 12)
     assert sections_for(127) == ()
-
-
-def test_the_usual_sections_are_those_nearest_to_six() -> None:
-    assert [usual_sections(count) for count in (144, 150, 147, 155, 127)] == [6, 6, 7, 5, None]
 
 
 @pytest.mark.parametrize("decrease", DECREASES)
