@@ -2221,6 +2221,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>It takes the place of the long taper.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>It widens above the brim, and its crown lies flat as a plate</source>
         <translation type="unfinished"></translation>
     </message>

@@ -35,6 +35,7 @@ from chartmaker.knit.crown import (
     with_crown,
 )
 from chartmaker.knit.crown_reading import crown_of
+from chartmaker.knit.fit_crown import is_taper
 from chartmaker.knit.wedge import CENTRED, PAIRED, SINGLE
 from chartmaker.knit.written import SHAPED_NAMES
 from chartmaker.model.stitches import Shaping
@@ -62,7 +63,9 @@ class CrownDialog(QDialog):
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.resize(720, 460)
         self._design, self._units, self._do = design, units, do
-        self._has_crown = crown_start(design) is not None
+        start = crown_start(design)
+        self._has_crown = start is not None
+        self._has_taper = start is not None and is_taper(design.bands[start:])
         self.profile = _box(
             tr("Profile of the crown"),
             {ROUND: tr("round, a hemisphere"), FLAT: tr("flat, a wheel"), POINTED: tr("pointed, a cone")},
@@ -193,7 +196,10 @@ class CrownDialog(QDialog):
         text = tr("{0} rounds, {1} along the fabric; {2} stitches are drawn up at the top.")
         length = self._units.length.told(count * after.gauge.round_height_cm)
         last = bands[-1]
-        self._tell(text.format(count, length, last.stitches(len(last.rounds) - 1)), is_possible=True)
+        words = text.format(count, length, last.stitches(len(last.rounds) - 1))
+        if self._has_taper:
+            words += " " + tr("It takes the place of the long taper.")
+        self._tell(words, is_possible=True)
 
     def _tell(self, text: str, *, is_possible: bool) -> None:
         self.told.setText(text)

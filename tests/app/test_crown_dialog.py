@@ -8,9 +8,12 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QDialogButtonBox
 
 from chartmaker.app.crown_dialog import CrownDialog
+from chartmaker.knit.answers import defaults_for
 from chartmaker.knit.crown import FLAT, POINTED, Crown, crown_counts, with_crown
+from chartmaker.knit.starter import started
 from chartmaker.knit.wedge import CENTRED
 from chartmaker.model.counts import rounds_not_meeting
+from chartmaker.model.gauge import Gauge
 from tests.builders import chart
 
 PLAIN = chart("\n".join(["A B | x..."] * 8), times=36)
@@ -128,3 +131,11 @@ def test_the_cursor_stays_on_the_chart_when_the_crown_gets_shorter(window, dialo
     assert row < sum(len(band.rounds) for band in window.document.design.bands)
     line = canvas.grid.rows[row]
     assert 0 <= column - line.offset < line.length
+
+
+def test_of_a_stocking_cap_it_is_told_that_the_crown_takes_the_tapers_place(open_on):
+    gauge = Gauge(stitches_per_10cm=30, rounds_per_10cm=34)
+    for shape, is_told in (("stocking", True), ("cap", False)):
+        window = open_on(started(defaults_for(shape=shape, head_cm=56, gauge=gauge)))
+        window.actions_made["bands.crown"].trigger()
+        assert ("takes the place of the long taper" in window.findChild(CrownDialog).told.text()) == is_told
