@@ -7,6 +7,7 @@ from chartmaker.dye.cautions import GENERAL, cautions_of
 from chartmaker.dye.dye_plan import BathCard, DyePlan, Weighed
 from chartmaker.dye.plan import Load
 from chartmaker.model.palette import Bath
+from chartmaker.model.units import METRIC, Units
 from chartmaker.sheets.boxes import Box, Lines, Marks, Style, moved, text_at
 from chartmaker.sheets.flow import Block, flowed_into, kept, space
 from chartmaker.sheets.ink import ACCENT, BLACK, QUIET
@@ -42,17 +43,17 @@ class Line:
     is_ticked: bool = True
 
 
-def card_pages(card: BathCard, plan: DyePlan, *, frame: Frame) -> list[tuple[Box, ...]]:
+def card_pages(card: BathCard, plan: DyePlan, units: Units, *, frame: Frame) -> list[tuple[Box, ...]]:
     """Lay out a card as large as one page takes it, or at its least size over more; a wide page has two columns."""
     pages: list[tuple[Box, ...]] = []
     for scale in SCALES:
-        pages = _pages(card, plan, frame, scale)
+        pages = _pages(card, plan, units, frame, scale)
         if len(pages) == 1:
             break
     return pages
 
 
-def _pages(card: BathCard, plan: DyePlan, frame: Frame, scale: float) -> list[tuple[Box, ...]]:
+def _pages(card: BathCard, plan: DyePlan, units: Units, frame: Frame, scale: float) -> list[tuple[Box, ...]]:
     count = 2 if frame.width > WIDE_SHARE * frame.height else 1
     width = (frame.width - (count - 1) * GUTTER_MM) / count
     title = _title(card.plan.bath, frame.width, scale)
@@ -65,7 +66,7 @@ def _pages(card: BathCard, plan: DyePlan, frame: Frame, scale: float) -> list[tu
                 yield Frame(left=left, top=top, right=left + width, bottom=frame.bottom)
             top = frame.top
 
-    parts = flowed_into(_blocks(card, plan, width, scale), columns(), most=frame.height)
+    parts = flowed_into(_blocks(card, plan, units, width, scale), columns(), most=frame.height)
     pages = [
         tuple(box for part in parts[start : start + count] for box in part) for start in range(0, len(parts), count)
     ]
@@ -78,9 +79,9 @@ def dyestuff_name(bath: Bath) -> str:
     return " ".join(part for part in parts if part.strip())
 
 
-def _blocks(card: BathCard, plan: DyePlan, width: float, scale: float) -> list[Block]:
+def _blocks(card: BathCard, plan: DyePlan, units: Units, width: float, scale: float) -> list[Block]:
     bath = card.plan.bath
-    lines = list(lines_of(card, plan))
+    lines = list(lines_of(card, plan, units))
     column = max(width_mm(line.figure, size_pt=FIGURE_PT * scale, bold=True) for line in lines)
     blocks: list[Block] = []
     for line in lines:
@@ -99,12 +100,12 @@ def _title(bath: Bath, width: float, scale: float) -> Block:
     return Block(y + 0.3 * size * MM_PER_PT, (title, name, Lines(((0, y, width, y),), 0.8, ACCENT)), keeps_next=True)
 
 
-def lines_of(card: BathCard, plan: DyePlan) -> Iterator[Line]:
+def lines_of(card: BathCard, plan: DyePlan, units: Units = METRIC) -> Iterator[Line]:
     """Give what is done at the pot, in its order."""
     bath = card.plan.bath
     is_alone = len(card.plan.loads) == 1
     for load in card.plan.loads:
-        yield _fibre(load, plan, is_alone=is_alone)
+        yield _fibre(load, plan, units, is_alone=is_alone)
     mordants = len(card.plan.mordants)
     for weighed in card.weighed[:mordants]:
         yield _weighed(weighed, _shared(card, weighed))
@@ -116,22 +117,30 @@ def lines_of(card: BathCard, plan: DyePlan) -> Iterator[Line]:
     yield Line(figure=f"{one_place(card.plan.water_l)} l", name="water", details=(pot,))
     for weighed, advice in zip(card.weighed[mordants:], card.assists, strict=True):
         yield _weighed(weighed, (advice.text,))
-    yield from _heat(bath, len(card.plan.loads))
+    yield from _heat(bath, len(card.plan.loads), units)
 
 
 def _plain(bath: Bath) -> str:
     return " ".join(part for part in (bath.dyestuff, bath.part) if part.strip())
 
 
-def _fibre(load: Load, plan: DyePlan, *, is_alone: bool) -> Line:
+def _fibre(load: Load, plan: DyePlan, units: Units, *, is_alone: bool) -> Line:
     names = []
     for lot_id, grams in load.lots:
         lot = plan.palette.lot(lot_id)
-        names.append(f"{lot.name if lot else lot_id}, short by {one_place(grams)} g")
+        names.append(f"{lot.name if lot else lot_id}, short by {_of_yarn(grams, units)}")
     skeins = f" in {load.skeins} skein{'s' * (load.skeins != 1)}" if load.skeins else ""
     details = tuple(f"for {name}" for name in names) or ("goes to stock, and leads to the next load",)
+    if units is not METRIC:
+        details = (units.weight.told(load.fibre_g), *details)
     name = f"fibre{skeins}" if is_alone else f"fibre{skeins}, load {load.load}"
     return Line(figure=f"{one_place(load.fibre_g)} g", name=name, details=details)
+
+
+def _of_yarn(grams: float, units: Units) -> str:
+    """Tell a weight of yarn in grams, as all of a card is, and in ounces beside them where the yarn is told so."""
+    written = f"{one_place(grams)} g"
+    return written if units is METRIC else f"{written} ({units.weight.told(grams)})"
 
 
 def _shared(card: BathCard, weighed: Weighed) -> tuple[str, ...]:
@@ -158,10 +167,15 @@ def _weighed(weighed: Weighed, details: Sequence[str]) -> Line:
     )
 
 
-def _heat(bath: Bath, loads: int) -> Iterator[Line]:
+def _heat(bath: Bath, loads: int, units: Units) -> Iterator[Line]:
     each = "each load" if loads > 1 else ""
     if bath.hottest_c is not None:
-        yield Line(figure=f"{bath.hottest_c:g} °C", name="at the hottest", is_ticked=False)
+        yield Line(
+            figure=units.heat.brief(bath.hottest_c),
+            name="at the hottest",
+            details=() if units is METRIC else (METRIC.heat.brief(bath.hottest_c),),
+            is_ticked=False,
+        )
     if bath.minutes is not None:
         yield Line(figure=f"{bath.minutes:g} min", name=each or "in the bath", is_ticked=False)
     if bath.ph_start is not None or bath.ph_end is not None:

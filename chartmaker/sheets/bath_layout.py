@@ -7,6 +7,7 @@ from chartmaker.dye.dye_plan import BathCard, DyePlan
 from chartmaker.dye.plan import Load
 from chartmaker.dye.spoons import WEIGH_INSTEAD
 from chartmaker.dye.timetable import Step
+from chartmaker.model.units import METRIC, Units
 from chartmaker.planning import plan_for
 from chartmaker.sheets.bath_card import card_pages, dyestuff_name
 from chartmaker.sheets.boxes import Body, Bookmark, Box, Lines, Marks, Segment, Style, text_at
@@ -14,7 +15,6 @@ from chartmaker.sheets.cautions import DEFERS, cautions_for
 from chartmaker.sheets.flow import BODY, SMALL, Block, bulleted, flowed, heading, kept, line_height, paragraph, space
 from chartmaker.sheets.ink import ACCENT, BLACK
 from chartmaker.sheets.marks import GRADE_MARKS, TICK_BOX, WARNING
-from chartmaker.sheets.numbers import one_place
 from chartmaker.sheets.paper import Frame
 from chartmaker.sheets.tables import CLOSE_PAD_MM, Cell, Column, Drawn, scaled, table
 
@@ -24,18 +24,18 @@ FILL_IN_MM = 12.0
 """From row to row of what is filled in by hand."""
 
 
-def bath_pages(appraisal: Appraisal, *, frame: Frame) -> list[Body]:
+def bath_pages(appraisal: Appraisal, units: Units = METRIC, *, frame: Frame) -> list[Body]:
     """Lay out the bath sheet: each card begins a page, and fills it."""
     plan = plan_for([appraisal])
     pages: list[Body] = []
     for card in plan.cards:
         mark = Bookmark(f"{dyestuff_name(card.plan.bath)}, bath {card.plan.bath.id}", level=1)
-        made = card_pages(card, plan, frame=frame)
+        made = card_pages(card, plan, units, frame=frame)
         pages += [Body(made[0], (mark,)), *(Body(boxes) for boxes in made[1:])]
     rest = [
         *([] if plan.cards else _no_baths(appraisal, frame.width)),
         *(block for card in plan.cards for block in _days(card, frame.width)),
-        *_without_recipe(appraisal, plan, frame.width),
+        *_without_recipe(appraisal, plan, units, frame.width),
         *_cautions(plan, frame.width),
     ]
     return [*pages, *(Body(boxes) for boxes in flowed(rest, frame))]
@@ -108,7 +108,7 @@ def _to_fill_in(load: Load, width: float) -> Block:
     return Block(y + 5.0, (*boxes, Lines(tuple(lines), 0.2, BLACK)))
 
 
-def _without_recipe(appraisal: Appraisal, plan: DyePlan, width: float) -> Iterator[Block]:
+def _without_recipe(appraisal: Appraisal, plan: DyePlan, units: Units, width: float) -> Iterator[Block]:
     """Name what is short and no bath gives: letters without a lot, and lots without a bath."""
     lots = {need.lot for need in plan.without_bath}
     missing = [
@@ -119,9 +119,8 @@ def _without_recipe(appraisal: Appraisal, plan: DyePlan, width: float) -> Iterat
     yield heading("Short, but without a recipe", width=width)
     for item in missing:
         name = item.lot.name if item.lot else "no lot yet"
-        text = (
-            f"{item.letter}, {name}: short by {one_place(item.requirement.short_g)} g; no bath is known that gives it."
-        )
+        short = units.weight.told(item.requirement.short_g)
+        text = f"{item.letter}, {name}: short by {short}; no bath is known that gives it."
         yield from paragraph(text, width=width, style=PLAIN)
 
 

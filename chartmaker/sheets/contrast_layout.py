@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 
 from chartmaker.appraisal import Appraisal, PairAppraisal, RoundAppraisal
 from chartmaker.checks.finding import SEVERITIES, Finding
+from chartmaker.model.units import METRIC, Units, in_units
 from chartmaker.sheets.boxes import Box, Marks, Style, text_at
 from chartmaker.sheets.chart_cells import Look
 from chartmaker.sheets.elsewhere_layout import elsewhere_blocks
@@ -11,7 +12,7 @@ from chartmaker.sheets.flow import SMALL, STRONG, Block, bulleted, heading, line
 from chartmaker.sheets.ink import ACCENT, BLACK
 from chartmaker.sheets.legend import CHIP_MM, chip, look_of
 from chartmaker.sheets.marks import GRADE_MARKS
-from chartmaker.sheets.numbers import or_dash, spans
+from chartmaker.sheets.numbers import one_place, or_dash, spans
 from chartmaker.sheets.tables import CELL, CELL_STRONG, Cell, Column, Drawn, scaled, table
 from chartmaker.sheets.value_strip import value_strip
 
@@ -29,7 +30,7 @@ WHAT_STRIP_SHOWS = (
 )
 
 
-def contrast_blocks(appraisal: Appraisal, *, width: float) -> list[Block]:
+def contrast_blocks(appraisal: Appraisal, units: Units = METRIC, *, width: float) -> list[Block]:
     """Lay out the contrast sheet."""
     look = look_of(appraisal)
     return [
@@ -37,14 +38,15 @@ def contrast_blocks(appraisal: Appraisal, *, width: float) -> list[Block]:
         space(1.0),
         value_strip(appraisal, width=width),
         *paragraph(WHAT_STRIP_SHOWS, width=width, style=SMALL),
-        *_pairs(appraisal, look, width),
-        *elsewhere_blocks(appraisal, look, width),
+        *_pairs(appraisal, look, units, width),
+        *elsewhere_blocks(appraisal, look, units, width),
         *_rounds(appraisal, look, width),
-        *_findings(appraisal.findings, width),
+        *_findings(appraisal.findings, units, width),
     ]
 
 
-def _pairs(appraisal: Appraisal, look: Look, width: float) -> Iterator[Block]:
+def _pairs(appraisal: Appraisal, look: Look, units: Units, width: float) -> Iterator[Block]:
+    unit = units.length.unit.strip()
     yield heading("Pairs that touch", width=width)
     if not appraisal.pairs:
         yield from paragraph("The hat is worked in one letter alone; no pair touches.", width=width)
@@ -53,8 +55,8 @@ def _pairs(appraisal: Appraisal, look: Look, width: float) -> Iterator[Block]:
         (
             Column("pair", 15, style=CELL_STRONG),
             Column("", 18),
-            Column("edge they share, cm", 30, "right"),
-            Column("of it drawn, cm", 26, "right"),
+            Column(f"edge they share, {unit}", 30, "right"),
+            Column(f"of it drawn, {unit}", 26, "right"),
             Column("value apart", 22, "right"),
             Column("at least", 20, "right", CELL_STRONG),
             Column("CIEDE2000", 22, "right"),
@@ -64,7 +66,7 @@ def _pairs(appraisal: Appraisal, look: Look, width: float) -> Iterator[Block]:
         width,
     )
     pairs = sorted(appraisal.pairs, key=lambda pair: (GRADE_ORDER[pair.grade], -pair.boundary_cm, pair.letters))
-    yield from table(columns, [_pair_row(appraisal, pair, look) for pair in pairs])
+    yield from table(columns, [_pair_row(appraisal, pair, look, units) for pair in pairs])
     yield space(2.0)
     limits = appraisal.design.limits
     yield from paragraph(
@@ -76,14 +78,14 @@ def _pairs(appraisal: Appraisal, look: Look, width: float) -> Iterator[Block]:
     )
 
 
-def _pair_row(appraisal: Appraisal, pair: PairAppraisal, look: Look) -> list[Cell]:
+def _pair_row(appraisal: Appraisal, pair: PairAppraisal, look: Look, units: Units) -> list[Cell]:
     first, second = (appraisal.letter(letter) for letter in pair.letters)
     chips = (*chip(0, 0, first, look), *chip(CHIP_MM, 0, second, look))
     return [
         " ".join(pair.letters),
         Drawn(CHIP_MM, chips),
-        or_dash(pair.boundary_cm),
-        or_dash(pair.drawn_cm),
+        one_place(units.length.shown(pair.boundary_cm)),
+        one_place(units.length.shown(pair.drawn_cm)),
         or_dash(pair.value_difference),
         or_dash(pair.value_difference_low),
         or_dash(pair.ciede2000),
@@ -149,7 +151,7 @@ def _round_row(
     ]
 
 
-def _findings(findings: Sequence[Finding], width: float) -> Iterator[Block]:
+def _findings(findings: Sequence[Finding], units: Units, width: float) -> Iterator[Block]:
     yield heading("Findings", width=width)
     if not findings:
         yield from paragraph("None: nothing was noticed that needs mending.", width=width)
@@ -161,17 +163,17 @@ def _findings(findings: Sequence[Finding], width: float) -> Iterator[Block]:
         height = line_height(STRONG)
         yield Block(height + 2, (text_at(0, height - 0.4, title, Style(9.5, bold=True, ink=ACCENT)),), keeps_next=True)
         for finding in found[:MOST_FINDINGS]:
-            yield from _finding(finding, width)
+            yield from _finding(finding, units, width)
         if len(found) > MOST_FINDINGS:
             more = len(found) - MOST_FINDINGS
             yield from paragraph(f"and {more} more, which the report on the screen lists.", width=width, style=SMALL)
         yield space(1.5)
 
 
-def _finding(finding: Finding, width: float) -> list[Block]:
+def _finding(finding: Finding, units: Units, width: float) -> list[Block]:
     bullet = [Marks(GRADE_MARKS["clear"], ((1.4, 2.3),), 1.4, ACCENT)]
-    text = f"{finding.place.text}: {finding.message}"
+    text = f"{finding.place.text}: {in_units(finding.message, units)}"
     blocks = bulleted(text, width=width, bullet=bullet, style=CELL, indent=5.0)
     if finding.remedy:
-        blocks += paragraph(f"Way out: {finding.remedy}", width=width, style=SMALL, indent=5.0)
+        blocks += paragraph(f"Way out: {in_units(finding.remedy, units)}", width=width, style=SMALL, indent=5.0)
     return [*blocks, space(0.8)]

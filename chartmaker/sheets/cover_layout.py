@@ -12,7 +12,7 @@ from chartmaker.sheets.ink import ACCENT, QUIET
 from chartmaker.sheets.job import PrintJob
 from chartmaker.sheets.legend import CHIP_MM, chip, look_of, lot_name
 from chartmaker.sheets.lines import MM_PER_PT, wrapped
-from chartmaker.sheets.numbers import count_of, one_place
+from chartmaker.sheets.numbers import count_of, gauge_words
 from chartmaker.sheets.paper import Frame
 from chartmaker.sheets.side_drawing import side_drawing
 from chartmaker.sheets.tables import CELL_STRONG, CLOSE_PAD_MM, Cell, Column, Drawn, scaled, table
@@ -97,7 +97,7 @@ def _facts(appraisal: Appraisal, units: Units, width: float) -> Iterator[Block]:
     for name, text in _sizes(appraisal, units):
         yield from fact(name, text, width=width, name_width=NAME_MM)
     yield heading("Yarn", width=width)
-    yield from _yarn(appraisal, look_of(appraisal), width)
+    yield from _yarn(appraisal, units, width)
     notes = appraisal.design.notes.strip()
     if notes:
         yield space(2.0)
@@ -111,31 +111,30 @@ def _sizes(appraisal: Appraisal, units: Units) -> Iterator[tuple[str, str]]:
     yield "To fit", f"a head of {told(hat.head_cm)}, with {hat.ease_percent:+g} % ease"
     stitches = count_of(appraisal.cast_on_stitches, "stitch")
     yield "Measures", f"{told(appraisal.circumference_cm)} round ({stitches}), {told(appraisal.height_cm)} high"
-    counts = (units.gauge.shown(count) for count in (gauge.stitches_per_10cm, gauge.rounds_per_10cm))
-    stitch, round_ = (f"{round(count, 1):g}" for count in counts)
-    yield "Gauge", f"{stitch} stitches and {round_} rounds{units.gauge.unit}, stranded"
+    yield "Gauge", f"{gauge_words(gauge, units)}, stranded"
 
 
-def _yarn(appraisal: Appraisal, look: Look, width: float) -> list[Block]:
+def _yarn(appraisal: Appraisal, units: Units, width: float) -> list[Block]:
+    look, yarn, weight = look_of(appraisal), units.yarn.unit.strip(), units.weight.unit.strip()
     columns = scaled(
         (
             Column("", 7, style=CELL_STRONG),
             Column("", 10),
             Column("lot", 68),
-            Column("m, likely", 20, "right"),
-            Column("g to have", 20, "right", CELL_STRONG),
+            Column(f"{yarn}, likely", 20, "right"),
+            Column(f"{weight} to have", 20, "right", CELL_STRONG),
         ),
         width,
     )
-    return table(columns, [_row(item, look) for item in appraisal.letters], pad=CLOSE_PAD_MM)
+    return table(columns, [_row(item, look, units) for item in appraisal.letters], pad=CLOSE_PAD_MM)
 
 
-def _row(item: LetterAppraisal, look: Look) -> list[Cell]:
+def _row(item: LetterAppraisal, look: Look, units: Units) -> list[Cell]:
     need = item.requirement
     return [
         item.letter,
         Drawn(CHIP_MM, tuple(chip(0, 0, item, look))),
         lot_name(item),
-        one_place(need.metres.likely),
-        one_place(need.planned_g),
+        units.yarn.figure(need.metres.likely),
+        units.weight.figure(need.planned_g),
     ]

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from chartmaker.appraisal import Appraisal, PairAppraisal
 from chartmaker.knit.from_afar import ACROSS_ROOM_CM, contrasts_from_afar
+from chartmaker.model.units import Units
 from chartmaker.sheets.chart_cells import Look
 from chartmaker.sheets.flow import SMALL, Block, heading, paragraph, space
 from chartmaker.sheets.legend import CHIP_MM, chip
@@ -16,7 +17,7 @@ GRADE_SIGNS = {"soft": " ~", "lost": " !"}
 """After a figure whose lower bound is not clear, told below the table."""
 
 
-def elsewhere_blocks(appraisal: Appraisal, look: Look, width: float) -> Iterator[Block]:
+def elsewhere_blocks(appraisal: Appraisal, look: Look, units: Units, width: float) -> Iterator[Block]:
     """Give how far apart in value the pairs are elsewhere; nothing where no pair has a shade."""
     pairs = [pair for pair in appraisal.pairs if pair.to_eyes]
     if not pairs:
@@ -30,7 +31,7 @@ def elsewhere_blocks(appraisal: Appraisal, look: Look, width: float) -> Iterator
             Column("pair", 15, style=CELL_STRONG),
             Column("", 18),
             *(Column(f"{LIGHT_WORDS.get(name, '')} {name}".strip(), 20, "right") for name in lights),
-            Column(f"from {ACROSS_ROOM_CM / 100:g} m away", 20, "right"),
+            Column(f"from {units.room.brief(ACROSS_ROOM_CM / 100)} away", 20, "right"),
             *(Column(f"{kind} eyes", 20, "right") for kind in eyes),
         ),
         width,

@@ -5,10 +5,10 @@ from dataclasses import dataclass
 from itertools import accumulate, pairwise
 
 from chartmaker.appraisal import Appraisal
+from chartmaker.model.units import METRIC, Units
 from chartmaker.sheets.boxes import Box, Lines, Segment, Style, text_at
 from chartmaker.sheets.flow import Block
 from chartmaker.sheets.ink import ACCENT, BLACK, QUIET
-from chartmaker.sheets.numbers import one_place
 
 LABEL = Style(7.5, ink=QUIET)
 MEASURE = Style(8.5, bold=True, ink=ACCENT)
@@ -50,14 +50,15 @@ class _Side:
                 yield x1, y1, x2, y2
 
 
-def hat_outline(appraisal: Appraisal, *, width: float, tallest: float = TALLEST_MM) -> Block:
+def hat_outline(appraisal: Appraisal, units: Units = METRIC, *, width: float, tallest: float = TALLEST_MM) -> Block:
     """Draw the outline of the worn hat, its cast-on edge at the bottom."""
     side = _side(appraisal, width, tallest)
     outline = (*side.sides(), side.level(0), side.level(-1))
     boxes: list[Box] = [Lines(outline, 0.45, BLACK), *_bands(appraisal, side, width)]
     y = side.bottom + 3.2
     boxes.append(Lines(((side.level(0)[0], y, side.level(0)[2], y),), 0.3, ACCENT))
-    measures = (f"{one_place(appraisal.circumference_cm)} cm round", f"{one_place(appraisal.height_cm)} cm high")
+    told = units.length.told
+    measures = (f"{told(appraisal.circumference_cm)} round", f"{told(appraisal.height_cm)} high")
     for number, words in enumerate(measures):
         boxes.append(text_at(side.middle, y + 4.2 + 4.4 * number, words, MEASURE, align="middle", most=width - 2))
     return Block(y + 11.0, tuple(boxes))

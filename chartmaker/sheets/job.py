@@ -40,7 +40,7 @@ class PrintJob:
     printed_on: dt.date | None = None
     """Printed on every page; this package keeps no clock."""
     units: Units = METRIC
-    """Of the cover's measures; yarn and baths are weighed in grams."""
+    """That lengths and yarn are told in; baths are weighed in grams and litres, their fibre with ounces beside it."""
     picture: Pixels | None = None
     """The worn hat, for the cover."""
 

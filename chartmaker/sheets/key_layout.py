@@ -6,6 +6,7 @@ from dataclasses import replace
 from chartmaker.appraisal import Appraisal, LetterAppraisal
 from chartmaker.model.band import Band
 from chartmaker.model.hat import Trim
+from chartmaker.model.units import METRIC, Units, in_units
 from chartmaker.sheets.boxes import Box, Fills, Lines, Style, text_at
 from chartmaker.sheets.chart_cells import Look
 from chartmaker.sheets.chart_layout import band_title
@@ -26,7 +27,7 @@ from chartmaker.sheets.flow import (
 from chartmaker.sheets.hat_outline import hat_outline
 from chartmaker.sheets.ink import ACCENT, BLACK, WASH
 from chartmaker.sheets.legend import CHIP_MM, chip, grey_chip, look_of, mark_name, sign_chip, signs_in
-from chartmaker.sheets.numbers import count_of, one_place
+from chartmaker.sheets.numbers import count_of, gauge_words, one_place
 from chartmaker.sheets.paper import Frame
 from chartmaker.sheets.tables import CELL_STRONG, CLOSE_PAD_MM, Cell, Column, Drawn, scaled, table
 
@@ -42,23 +43,25 @@ MOST_STOPS = 4
 """Findings that forbid knitting are told here up to this many; the contrast sheet has them all."""
 
 
-def key_blocks(appraisal: Appraisal, *, frame: Frame) -> list[Block]:
+def key_blocks(appraisal: Appraisal, units: Units = METRIC, *, frame: Frame) -> list[Block]:
     """Lay out everything that a knitter reads before the first stitch."""
     look, width = look_of(appraisal), frame.width
     is_narrow = width < NARROW_MM
     steps_width = width if is_narrow else width - OUTLINE_MM - 6
     steps = [
-        block for number, step in enumerate(_steps(appraisal), start=1) for block in _step(number, step, steps_width)
+        block
+        for number, step in enumerate(_steps(appraisal, units), start=1)
+        for block in _step(number, step, steps_width)
     ]
     steps += paragraph(_reading_notes(appraisal), width=steps_width, style=SMALL)
     notes = appraisal.design.notes.strip()
     if notes:
         steps += [space(1.5), *paragraph(f"Notes: {notes}", width=steps_width, most_lines=MOST_NOTE_LINES)]
-    blocks = [*_warning(appraisal, width), heading("How to knit it", width=width)]
-    aside = [hat_outline(appraisal, width=OUTLINE_MM), *_signs(appraisal, OUTLINE_MM)]
+    blocks = [*_warning(appraisal, units, width), heading("How to knit it", width=width)]
+    aside = [hat_outline(appraisal, units, width=OUTLINE_MM), *_signs(appraisal, OUTLINE_MM)]
     if is_narrow or height_of(aside) > frame.height - 20:
         signs = list(_signs(appraisal, width - OUTLINE_MM - 6))
-        blocks += [*steps, *_beside_outline(appraisal, signs, frame)]
+        blocks += [*steps, *_beside_outline(appraisal, units, signs, frame)]
     else:
         beside_outline, below_outline = _split(steps, min(SPLIT_MM, frame.height - 20))
         blocks += [beside(beside_outline, aside, right_x=width - OUTLINE_MM), *below_outline]
@@ -66,9 +69,9 @@ def key_blocks(appraisal: Appraisal, *, frame: Frame) -> list[Block]:
     return [*blocks, *kept([heading("Bands, from the edge up", width=width), *_bands(appraisal, width)])]
 
 
-def _beside_outline(appraisal: Appraisal, signs: list[Block], frame: Frame) -> list[Block]:
+def _beside_outline(appraisal: Appraisal, units: Units, signs: list[Block], frame: Frame) -> list[Block]:
     """Set the outline at the left and the signs beside it, as far as they reach; the others follow below."""
-    outline = hat_outline(appraisal, width=OUTLINE_MM)
+    outline = hat_outline(appraisal, units, width=OUTLINE_MM)
     first, others = _split(signs, min(1.2 * outline.height, frame.height - 10))
     return [beside([outline], first, right_x=OUTLINE_MM + 6), *others]
 
@@ -83,7 +86,7 @@ def _split(blocks: list[Block], most: float) -> tuple[list[Block], list[Block]]:
     return blocks, []
 
 
-def _warning(appraisal: Appraisal, width: float) -> list[Block]:
+def _warning(appraisal: Appraisal, units: Units, width: float) -> list[Block]:
     """Say so, set apart, where something forbids knitting."""
     stops = [finding for finding in appraisal.findings if finding.severity == "stop"]
     if not stops:
@@ -91,7 +94,7 @@ def _warning(appraisal: Appraisal, width: float) -> list[Block]:
     told = "1 finding" if len(stops) == 1 else f"{len(stops)} findings"
     lines = paragraph(f"Not ready to knit: {told} must be mended first.", width=width - 8, style=STRONG)
     for finding in stops[:MOST_STOPS]:
-        lines += paragraph(f"{finding.place.text}: {finding.message}", width=width - 8, most_lines=2)
+        lines += paragraph(f"{finding.place.text}: {in_units(finding.message, units)}", width=width - 8, most_lines=2)
     height = line_height(BODY) * len(lines) + 4
     boxes: list[Box] = [Fills(((0, 0, width, height),), WASH), Lines(((0.4, 0, 0.4, height),), 0.8, BLACK)]
     y = 2.0
@@ -101,12 +104,12 @@ def _warning(appraisal: Appraisal, width: float) -> list[Block]:
     return [Block(height + 2, tuple(boxes))]
 
 
-def _steps(appraisal: Appraisal) -> Iterator[str]:
+def _steps(appraisal: Appraisal, units: Units) -> Iterator[str]:
     design = appraisal.design
-    hat, gauge = design.hat, design.gauge
+    hat, gauge, tail = design.hat, design.gauge, units.length.brief(design.allowances.tail_cm)
     yield (
-        f"Gauge: {gauge.stitches_per_10cm:g} stitches and {gauge.rounds_per_10cm:g} rounds in 10 cm of stranded fabric "
-        "knitted in the round, washed and dried. Choose the needles that give it."
+        f"Gauge: {gauge_words(gauge, units)} of stranded fabric knitted in the round, washed and dried. Choose the "
+        "needles that give it."
     )
     yield (
         f"Cast on {count_of(appraisal.cast_on_stitches, 'stitch')} with {appraisal.name_of(hat.cast_on.letter)}, "
@@ -118,8 +121,8 @@ def _steps(appraisal: Appraisal) -> Iterator[str]:
     )
     yield (
         "Carry the letter that rests loosely behind the work, and catch it where it passes more than "
-        f"{design.limits.float_cm:g} cm. Cut a letter that rests for more than "
-        f"{count_of(design.allowances.carry_up_rounds, 'round')}; leave {design.allowances.tail_cm:g} cm at each end."
+        f"{units.length.brief(design.limits.float_cm)}. Cut a letter that rests for more than "
+        f"{count_of(design.allowances.carry_up_rounds, 'round')}; leave {tail} at each end."
     )
     yield (
         f"After the last round cut the yarn, draw {appraisal.name_of(hat.finish.letter)} twice through the remaining "
@@ -127,13 +130,13 @@ def _steps(appraisal: Appraisal) -> Iterator[str]:
     )
     yield "Weave in the ends, wash, and dry over a form of the head's size."
     for trim in hat.trims:
-        yield _trim_step(appraisal, trim)
+        yield _trim_step(appraisal, trim, units)
 
 
-def _trim_step(appraisal: Appraisal, trim: Trim) -> str:
+def _trim_step(appraisal: Appraisal, trim: Trim, units: Units) -> str:
     measure = "across" if trim.kind == "pompom" else "long"
     letter = appraisal.name_of(trim.letter)
-    return f"Make a {trim.kind} {trim.size_cm:g} cm {measure} of {letter}, and sew it to the top."
+    return f"Make a {trim.kind} {units.length.brief(trim.size_cm)} {measure} of {letter}, and sew it to the top."
 
 
 def _step(number: int, text: str, width: float) -> list[Block]:

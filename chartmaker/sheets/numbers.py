@@ -1,9 +1,18 @@
 """How quantities are written on paper: one figure after the point, and the unit in the head of the column."""
 
+from chartmaker.model.gauge import Gauge
+from chartmaker.model.units import Units
+
 
 def one_place(value: float) -> str:
     """Write a quantity to a tenth."""
     return f"{value:.1f}"
+
+
+def gauge_words(gauge: Gauge, units: Units) -> str:
+    """Write a gauge: "28 stitches and 32 rounds in 10 cm"."""
+    stitches, rounds = (units.gauge.shown(count) for count in (gauge.stitches_per_10cm, gauge.rounds_per_10cm))
+    return f"{round(stitches, 1):g} stitches and {round(rounds, 1):g} rounds{units.gauge.unit}"
 
 
 def or_dash(value: float | None) -> str:

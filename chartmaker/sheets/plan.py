@@ -4,6 +4,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from chartmaker.appraisal import Appraisal
+from chartmaker.model.units import Units
 from chartmaker.planning import plan_for
 from chartmaker.sheets.bath_layout import bath_pages
 from chartmaker.sheets.boxes import Body, Bookmark, Box, Page
@@ -65,11 +66,11 @@ def _worth_printing(appraisal: Appraisal, names: Sequence[str]) -> list[str]:
     return [name for name in names if is_needed or name != "shopping"]
 
 
-def _flowed(blocks: Callable[[Appraisal, Frame], list[Block]]) -> Callable[[Sought], list[Body]]:
+def _flowed(blocks: Callable[[Appraisal, Units, float], list[Block]]) -> Callable[[Sought], list[Body]]:
     """Make a sheet of what is laid out as blocks."""
 
     def make(sought: Sought) -> list[Body]:
-        pages = flowed(blocks(sought.appraisal, sought.frame), sought.frame)
+        pages = flowed(blocks(sought.appraisal, sought.job.units, sought.frame.width), sought.frame)
         return [Body(boxes) for boxes in pages]
 
     return make
@@ -80,11 +81,12 @@ def _cover(sought: Sought) -> list[Body]:
 
 
 def _key(sought: Sought) -> list[Body]:
-    return [Body(boxes) for boxes in flowed(key_blocks(sought.appraisal, frame=sought.frame), sought.frame)]
+    blocks = key_blocks(sought.appraisal, sought.job.units, frame=sought.frame)
+    return [Body(boxes) for boxes in flowed(blocks, sought.frame)]
 
 
 def _rounds(sought: Sought) -> list[Body]:
-    return [Body(boxes) for boxes in rounds_pages(sought.appraisal, frame=sought.frame)]
+    return [Body(boxes) for boxes in rounds_pages(sought.appraisal, sought.job.units, frame=sought.frame)]
 
 
 def _chart(sought: Sought, *, is_bare: bool = False, is_large: bool = False) -> list[Body]:
@@ -118,9 +120,9 @@ _MAKERS: dict[str, Callable[[Sought], list[Body]]] = {
     "chart-bw": _bare_chart,
     "chart-large": lambda sought: _chart(sought, is_large=True),
     "rounds": _rounds,
-    "yarn": _flowed(lambda appraisal, frame: yarn_blocks(appraisal, width=frame.width)),
-    "contrast": _flowed(lambda appraisal, frame: contrast_blocks(appraisal, width=frame.width)),
-    "baths": lambda sought: bath_pages(sought.appraisal, frame=sought.frame),
-    "shopping": _flowed(lambda appraisal, frame: shopping_blocks(appraisal, width=frame.width)),
+    "yarn": _flowed(lambda appraisal, units, width: yarn_blocks(appraisal, units, width=width)),
+    "contrast": _flowed(lambda appraisal, units, width: contrast_blocks(appraisal, units, width=width)),
+    "baths": lambda sought: bath_pages(sought.appraisal, sought.job.units, frame=sought.frame),
+    "shopping": _flowed(lambda appraisal, _units, width: shopping_blocks(appraisal, width=width)),
 }
 """What makes each sheet's pages."""

@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 
 from chartmaker.appraisal import Appraisal
 from chartmaker.knit.written import Instruction, WrittenBand, written
+from chartmaker.model.units import METRIC, Units, in_units
 from chartmaker.sheets.boxes import Box, Style, moved, outline_of, text_at
 from chartmaker.sheets.flow import (
     BODY,
@@ -67,7 +68,7 @@ class _Columns:
             top = self.frame.top
 
 
-def rounds_pages(appraisal: Appraisal, *, frame: Frame) -> list[tuple[Box, ...]]:
+def rounds_pages(appraisal: Appraisal, units: Units = METRIC, *, frame: Frame) -> list[tuple[Box, ...]]:
     """Lay out the pages of the rounds sheet, in page coordinates."""
     hat = written(appraisal.design)
     instructions = [one for band in hat.bands for one in band.instructions]
@@ -78,7 +79,7 @@ def rounds_pages(appraisal: Appraisal, *, frame: Frame) -> list[tuple[Box, ...]]
         *paragraph(hat.cast_on, width=columns.width),
         *(block for number, band in enumerate(hat.bands, start=1) for block in _band(number, band, columns, label)),
         space(2.0),
-        *kept([block for text in hat.finish for block in paragraph(text, width=columns.width)]),
+        *kept([block for text in hat.finish for block in paragraph(in_units(text, units), width=columns.width)]),
     ]
     parts = flowed_into(body, columns.frames(frame.top + height_of(intro)), most=frame.height)
     pages = [

@@ -159,7 +159,7 @@ def test_yarn_figures_read_back_from_the_file():
         uses = [need.stitch_m.likely, need.float_m.likely, need.other_m.likely]
         assert f"{need.stitches} {tenths(*intervals, *weights)}" in text
         assert tenths(*uses) in text
-    assert f"{appraisal.loop.cm.likely:.3f} cm a stitch" in text
+    assert f"{appraisal.loop.cm.likely:.2f} cm a stitch" in text
     assert f"{appraisal.circumference_cm:.1f} cm round" in text
 
 
