@@ -2989,6 +2989,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>PNG, a file a page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Pa&amp;ge</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3297,11 +3301,15 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>SVG, a file a page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Save &amp;as…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Save as PDF…</source>
+        <source>Save as PDF or pictures…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3325,11 +3333,11 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Save sheets as P&amp;DF…</source>
+        <source>Save sheets</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Save sheets as PDF</source>
+        <source>Save sheets as P&amp;DF or pictures…</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4326,6 +4334,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Working out the pattern</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write them</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7342,6 +7354,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0}  ·  nothing on it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0}  ·  within the limit of {1}</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7718,6 +7734,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} of these files are there already, {1} among them. They will be written anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} of {1} motifs</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7835,6 +7855,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} times {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} to {1}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

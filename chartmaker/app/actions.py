@@ -60,7 +60,7 @@ ACTIONS: tuple[Action, ...] = (
         lambda window: window.export_picture(),
         begins_group=True,
     ),
-    Action("file.pdf", "File", "Save sheets as P&DF…", ("Ctrl+Alt+D",), lambda window: window.print_pdf()),
+    Action("file.pdf", "File", "Save sheets as P&DF or pictures…", ("Ctrl+Alt+D",), lambda window: window.print_pdf()),
     Action("file.print", "File", "Prin&t…", ("Ctrl+P",), lambda window: window.print_paper()),
     Action("file.quit", "File", "&Quit", ("Ctrl+Q",), lambda window: window.close(), begins_group=True),
     Action(

@@ -281,25 +281,41 @@ class Filing(QObject):
         self.make(tr("Drawing {0}").format(path.name), work, path)
 
     def make(self, text: str, work: Work, path: Path) -> None:
-        """Have something made beside the window, and write it to a file."""
+        """Have something made beside the window, and write it to a file, or each part to the file that it names."""
 
         def write(made: object) -> None:
-            from chartmaker.files.saving import write_safely
-
-            if isinstance(made, bytes) and self.carefully(lambda: write_safely(path, made, keep_previous=False)):
-                self.told.emit(tr("Wrote {0}").format(path.name))
+            files = [(path, made)] if isinstance(made, bytes) else made
+            if isinstance(files, list):
+                self._write_files(files, asked_for=path)
 
         if self.background.is_busy:
             self.questions.tell(tr("One thing at a time: something is still being made. Stop it, or wait."))
         else:
             self.background.start(text, work, write)
 
-    def place_for(self, title: str, pattern: str, ending: str) -> Path | None:
-        """Ask where to write something made of the design."""
+    def _write_files(self, files: list[tuple[Path, bytes]], *, asked_for: Path) -> None:
+        from chartmaker.files.saving import write_safely
+
+        def write() -> None:
+            for path, contents in files:
+                write_safely(path, contents, keep_previous=False)
+
+        there = [path.name for path, _ in files if path != asked_for and path.exists()]
+        sentence = tr("{0} of these files are there already, {1} among them. They will be written anew.")
+        if there and not self.questions.is_sure(sentence.format(len(there), there[0]), tr("Write them")):
+            return
+        if self.carefully(write):
+            first, last = files[0][0].name, files[-1][0].name
+            self.told.emit(tr("Wrote {0}").format(first if len(files) == 1 else tr("{0} to {1}").format(first, last)))
+
+    def place_for(self, title: str, pattern: str, ending: str, *, others: tuple[str, ...] = ()) -> Path | None:
+        """Ask where to write something made of the design; a name without its ending, or one of the others, gets it."""
         base = self.document.path
         stem = base.name.removesuffix(DESIGN_ENDING) if base else _file_stem(self.document.design.title)
         path = self.questions.file_to_save(title, pattern, (base.parent if base else self.folder) / (stem + ending))
-        return None if path is None else _with_ending(path, ending)
+        if path is None or path.suffix.lower() in others:
+            return path
+        return _with_ending(path, ending)
 
     # --- problems
 

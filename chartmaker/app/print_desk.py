@@ -10,10 +10,18 @@ from chartmaker.app.words import tr
 
 if TYPE_CHECKING:
     from collections.abc import Callable
+    from pathlib import Path
 
     from chartmaker.app.background import Work
     from chartmaker.app.filing import Filing
+    from chartmaker.appraisal import Appraisal
     from chartmaker.model.units import Units
+    from chartmaker.sheets.job import PrintJob
+
+
+PICTURES = (".svg", ".png")
+"""Endings of files that hold one page."""
+PICTURE_DPI = 200
 
 
 class PrintDesk:
@@ -23,10 +31,14 @@ class PrintDesk:
         self._filing, self._units = filing, units
 
     def print_pdf(self) -> None:
-        """Ask for a file, and print to it as a PDF, beside the window's work."""
-        path = self._filing.place_for(tr("Save sheets as PDF"), kinds(tr("PDF"), "*.pdf"), ".pdf")
+        """Ask for a file, and print to it, beside the window's work: a PDF, or by its ending pictures of the pages."""
+        patterns = (
+            f"{tr('PDF')} (*.pdf);;{tr('SVG, a file a page')} (*.svg);;{kinds(tr('PNG, a file a page'), '*.png')}"
+        )
+        path = self._filing.place_for(tr("Save sheets"), patterns, ".pdf", others=PICTURES)
         if path is not None:
-            self._filing.make(tr("Printing {0}").format(path.name), self._sheets(), path)
+            work = self._pictures(path) if path.suffix.lower() in PICTURES else self._sheets()
+            self._filing.make(tr("Printing {0}").format(path.name), work, path)
 
     def print_paper(self) -> None:
         """Ask for a printer, and print on it."""
@@ -51,15 +63,43 @@ class PrintDesk:
 
     def _sheets(self) -> Work:
         """Give the work that makes the PDF."""
-        document = self._filing.document
-        document.appraise_now()
-        appraisal, choices, units = document.appraisal, kept_choices(self._filing.settings), self._units
+        appraisal, job = self._appraisal(), self._job()
 
         def work(step: Callable[[int, int], None]) -> bytes:
-            from chartmaker.printing import cover_picture
             from chartmaker.sheets.print_sheets import print_sheets
 
-            picture = cover_picture(appraisal) if "cover" in choices.sheets else None
-            return print_sheets(appraisal, choices.job(units=units, picture=picture), progress=step)
+            return print_sheets(appraisal, job(appraisal), progress=step)
 
         return work
+
+    def _pictures(self, path: Path) -> Work:
+        """Give the work that makes a picture of every page."""
+        appraisal, job = self._appraisal(), self._job()
+
+        def work(step: Callable[[int, int], None]) -> list[tuple[Path, bytes]]:
+            from chartmaker.sheets.page_files import page_files
+
+            made = []
+            for number, file in enumerate(page_files(appraisal, job(appraisal), path, dpi=PICTURE_DPI), start=1):
+                made.append(file)
+                step(number, 0)
+            return made
+
+        return work
+
+    def _appraisal(self) -> Appraisal:
+        document = self._filing.document
+        document.appraise_now()
+        return document.appraisal
+
+    def _job(self) -> Callable[[Appraisal], PrintJob]:
+        """Give what makes the job by the choices that are kept; it draws the hat, so it is called beside the window."""
+        choices, units = kept_choices(self._filing.settings), self._units
+
+        def job(appraisal: Appraisal) -> PrintJob:
+            from chartmaker.printing import cover_picture
+
+            picture = cover_picture(appraisal) if "cover" in choices.sheets else None
+            return choices.job(units=units, picture=picture)
+
+        return job

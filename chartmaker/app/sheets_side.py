@@ -42,7 +42,7 @@ class SheetsSide(QWidget):
         self.list.setToolTip(tr("Tick what is printed; Enter or a double click shows it"))
         self.paper, self.lie, self.lines = QComboBox(), QComboBox(), QComboBox()
         self.printing = QPushButton(tr("Print…"))
-        self.filing = QPushButton(tr("Save as PDF…"))
+        self.filing = QPushButton(tr("Save as PDF or pictures…"))
         self._lay_out()
         self._fill()
         self._connect()
@@ -60,7 +60,8 @@ class SheetsSide(QWidget):
             count = counts.get(name, 0)
             title = sheet_title(name)
             told = tr("{0}  ·  1 page").format(title) if count == 1 else tr("{0}  ·  {1} pages").format(title, count)
-            item.setText(told if count else title)
+            is_empty = not count and name in self._choices.sheets and bool(counts)
+            item.setText(told if count else tr("{0}  ·  nothing on it").format(title) if is_empty else title)
         self._is_filling = False
         self.printing.setEnabled(bool(counts))
         self.filing.setEnabled(bool(counts))

@@ -62,15 +62,34 @@ class SheetsView(QAbstractScrollArea):
 
     def show_print(self, printed: Printed) -> None:
         """Show another print; pages that are as they were keep their pictures."""
+        place = self._place_in_sheet()
         before, self._printed = self._printed, printed
         is_like = before is not None and before.paper == printed.paper
         same = zip(before.pages, printed.pages, strict=False) if before is not None and is_like else ()
         kept = {index for index, (old, new) in enumerate(same) if old == new}
         self._pictures = {index: picture for index, picture in self._pictures.items() if index in kept}
         self._lay_out()
+        if before is not None and len(before.pages) != len(printed.pages):
+            self._return_to(*place)
         self._follow_scroll()
         self.viewport().update()
         self.wanted.emit()
+
+    def _place_in_sheet(self) -> tuple[str, int]:
+        """Tell which sheet is in front, and how many of its pages come before."""
+        names = [page.sheet for page in self._printed.pages] if self._printed else []
+        if self._front >= len(names):
+            return "", 0
+        name = names[self._front]
+        return name, self._front - names.index(name)
+
+    def _return_to(self, sheet: str, number: int) -> None:
+        """Bring the same page of the same sheet to the top, as far as there still is one."""
+        found = [
+            index for index, page in enumerate(self._printed.pages if self._printed else ()) if page.sheet == sheet
+        ]
+        if found:
+            self.go_to(found[min(number, len(found) - 1)])
 
     def take(self, printed: Printed, index: int, raw: PagePicture) -> None:
         """Take the picture of a page."""

@@ -190,3 +190,33 @@ def test_the_systems_printer_gets_every_page(window, answers, tmp_path, qtbot):
     margin = round((MARGIN_MM - 4) / 25.4 * 144)
     assert (grey < 128).mean() > 0.005
     assert (grey[:, : margin // 2] > 250).all()
+
+
+@pytest.mark.parametrize("kind", [("svg", b"<svg"), ("png", b"\x89PNG")], ids=["svg", "png"])
+def test_pages_are_saved_as_pictures_by_the_ending_and_others_are_not_overwritten_unasked(
+    window, answers, tmp_path, qtbot, kind
+):
+    ending, start = kind
+    keep_choices(window.filing.settings, SheetChoices(paper="a5", sheets=("key", "yarn")))
+    answers.path = tmp_path / f"hat.{ending}"
+    with qtbot.waitSignal(window.background.ended, timeout=30_000):
+        window.print_pdf()
+    files = sorted(tmp_path.glob("hat-*"))
+    assert len(files) >= 2
+    assert all(path.read_bytes().startswith(start) for path in files)
+    files[0].write_bytes(b"kept")
+    with qtbot.waitSignal(window.background.ended, timeout=30_000):
+        window.print_pdf()
+    assert "hat-1" in answers.asked[-1]
+    assert files[0].read_bytes() == b"kept"
+    answers.sure = True
+    with qtbot.waitSignal(window.background.ended, timeout=30_000):
+        window.print_pdf()
+    assert files[0].read_bytes().startswith(start)
+
+
+def test_another_paper_keeps_the_sheet_that_was_looked_at(sheets, qtbot):
+    sheets.show_sheet("rounds")
+    sheets.side.paper.setCurrentIndex(PAPERS.index("a5"))
+    settle(sheets, qtbot)
+    assert sheets.printed.pages[sheets.view.page].sheet == "rounds"
