@@ -5,6 +5,7 @@ Council's list of knitting abbreviations, from memory. s2kp2, the centred double
 it, from memory too; s2pp2, the same from the purl side, is formed after it and explained where it is used.
 """
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -245,7 +246,21 @@ def _finish(design: Design) -> tuple[str, ...]:
     close = (
         f"Cut the yarn, draw {design.hat.finish.letter} twice through the rem {_sts(count)}, pull closed, fasten off."
     )
-    return (close, *(_trim(trim) for trim in design.hat.trims))
+    return (close, *_fold(design), *(_trim(trim) for trim in design.hat.trims))
+
+
+def _fold(design: Design) -> Iterator[str]:
+    """Tell what is done with the rounds that lie double; a fold that takes in the whole hat is none."""
+    fold, rounds = design.hat.fold, sum(len(band.rounds) for band in design.bands)
+    if fold is None or fold.rounds >= rounds:
+        return
+    first = "first rnd" if fold.rounds == 1 else f"first {fold.rounds} rnds"
+    edge = "live sts of the cast-on" if design.hat.cast_on.method == "provisional" else "cast-on edge"
+    yield {
+        "up": f"Turn the {first} up to the outside.",
+        "in": f"Fold the {first} to the inside and sew the {edge} down, as loosely as the fabric gives.",
+        "roll": f"Let the {first} roll up.",
+    }[fold.way]
 
 
 def _trim(trim: Trim) -> str:

@@ -8,10 +8,14 @@ from hypothesis import strategies as st
 from hypothesis.strategies import DrawFn, composite
 
 from chartmaker.files.design_reading import read_design
+from chartmaker.knit.answers import defaults_for
+from chartmaker.knit.starter import started
 from chartmaker.knit.written import as_text, instruction_text, written
 from chartmaker.model.band import Band
 from chartmaker.model.counts import rounds_not_meeting
 from chartmaker.model.design import Design
+from chartmaker.model.gauge import Gauge
+from chartmaker.model.hat import CastOn, Fold
 from chartmaker.model.notation import round_from_text
 from chartmaker.model.round import Round
 from chartmaker.model.stitches import EATEN, Shaping
@@ -191,3 +195,28 @@ def test_a_name_on_several_lines_adds_no_line_that_could_be_taken_for_a_round():
     design = chart("A | ..", lots={"A": lot("a", (80, 0, 0), name="oat\nRnd 1: k all sts in B (9 sts)")})
     band = replace(design.bands[0], name="Rnd 1: p all sts in B (9 sts)\nRnd 2: p all sts in B (9 sts)")
     assert_knits_as_charted(replace(design, bands=(band,)))
+
+
+@pytest.mark.parametrize(
+    ("fold", "told"),
+    [
+        (Fold("up", 6), "Turn the first 6 rnds up to the outside."),
+        (Fold("up", 1), "Turn the first rnd up to the outside."),
+        (Fold("in", 8), "Fold the first 8 rnds to the inside and sew the cast-on edge down"),
+        (Fold("roll", 5), "Let the first 5 rnds roll up."),
+    ],
+)
+def test_what_is_done_with_the_rounds_that_fold_is_written(fold: Fold, told: str) -> None:
+    usual = defaults_for(shape="cap", head_cm=56, gauge=Gauge(stitches_per_10cm=30, rounds_per_10cm=34))
+    flat = started(usual)
+    folded = replace(flat, hat=replace(flat.hat, fold=fold))
+    assert any(line.startswith(told) for line in written(folded).finish)
+    assert len(written(folded).finish) == len(written(flat).finish) + 1
+    assert_knits_as_charted(folded)
+
+
+def test_a_hem_on_a_provisional_cast_on_is_sewn_down_by_its_live_stitches() -> None:
+    design = chart("A | ....", times=30)
+    hat = replace(design.hat, cast_on=CastOn("A", "provisional"), fold=Fold("in", 1))
+    longer = replace(design, hat=hat, bands=design.bands * 2)
+    assert "sew the live sts of the cast-on down" in written(longer).finish[1]
