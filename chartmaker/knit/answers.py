@@ -78,7 +78,7 @@ class Answers:
         require_within("head_cm", self.head_cm, *HEADS_CM)
         require_within("metres_per_100g", self.metres_per_100g, 10, 5000)
         require_within("ease_percent", self.ease_percent, -40, 40)
-        require_within("depth_cm", self.depth_cm, 5, 150)
+        require_within("the depth in cm", self.depth_cm, 5, 150)
         require_within("widen_percent", self.widen_percent, 10, 120)
         require_within("widen_rounds", self.widen_rounds, 1, 100)
         require_within("taper_decreases", self.taper_decreases, 1, 24)
