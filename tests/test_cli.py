@@ -142,6 +142,22 @@ def test_a_broken_file_of_every_kind_gets_its_sentence_and_status_2(
     assert "Traceback" not in told.err
 
 
+def test_fit_tells_what_fitting_anew_would_do_where_no_count_is_near(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = tmp_path / "cap.hat.toml"
+    assert main(["new", "--head", "56", "--gauge", "30x34", str(path)]) == 0
+    text = path.read_text(encoding="utf-8")
+    path.write_text(text.replace("per_10cm = 30.0", "per_10cm = 22.0"), encoding="utf-8")
+    capsys.readouterr()
+    assert main(["fit", str(path)]) == 0
+    told = capsys.readouterr().out
+    # 56 cm less 9 % at 22 to 10 cm are 112.1 stitches.
+    assert "What fitting anew would do" in told
+    assert "cast on 112 instead of 156, 50.9 cm round" in told
+    assert "change the gauge or the ease" not in told
+
+
 @pytest.mark.parametrize("command", ["report", "lots", "fit"])
 @pytest.mark.parametrize("what", ["absent.toml", "."])
 def test_a_file_that_is_not_there_gets_one_sentence(

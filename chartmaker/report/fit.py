@@ -5,6 +5,7 @@ from typing import Any
 
 from chartmaker.knit.fit import Candidate, Fit, Help, fit
 from chartmaker.knit.fit_help import helps_beside
+from chartmaker.knit.moved import moved
 from chartmaker.model.counts import rounds_not_meeting
 from chartmaker.model.design import Design
 from chartmaker.model.units import METRIC, Units, in_units
@@ -113,15 +114,20 @@ def _times_lines(design: Design, found: Fit) -> Iterator[str]:
 
 def _help_lines(design: Design, found: Fit, units: Units) -> Iterator[str]:
     offered = _helps(design, found)
+    anew = () if found.is_near_enough else moved(design, design, units).sentences
     if found.is_near_enough and not offered:
         return
     yield ""
-    if not offered:
+    if not offered and not anew:
         yield "None is near, and no small change of one repeat brings one near: change the gauge or the ease."
-        return
-    yield "One would be nearer:" if found.is_near_enough else "None is near. What would help:"
-    for one in offered:
-        yield f"  {in_units(one.text, units)}"
+    if offered:
+        yield "One would be nearer:" if found.is_near_enough else "None is near. What would help:"
+        for one in offered:
+            yield f"  {in_units(one.text, units)}"
+    if anew:
+        yield "What fitting anew would do, which the Hat page does:"
+        for text in anew:
+            yield f"  {in_units(text, units)}"
 
 
 def _figure(value: float) -> float:
