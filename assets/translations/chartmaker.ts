@@ -7850,7 +7850,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0} swatches, which scatter by {1} cm: the mean, and what it may be off by.</source>
+        <source>{0} swatches, which scatter by {1}: the mean, and what it may be off by.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7879,6 +7879,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0} {1} %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} {1} g to 100 g</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -85,12 +85,13 @@ def recipe_rows(bath: Bath | None, load: int, units: Units) -> list[tuple[str, s
     """Give a bath's recipe; nothing without one. Shares of the fibre stay in grams, as scales at the pot show."""
     if bath is None:
         return []
+    assists = [tr("{0} {1} g to 100 g").format(each.name, f"{each.grams:g}") for each in bath.assists]
     rows = [
         (tr("dyestuff"), f"{bath.dyestuff} {bath.part}".strip() + f", {tr(bath.state)}"),
         (tr("load"), str(load)),
         (tr("ratio"), tr("{0} g to 1 g of fibre").format(f"{bath.ratio:g}")),
         (tr("mordants"), ", ".join(f"{each.name} {each.percent_wof:g} %" for each in bath.mordants) or "–"),
-        (tr("assists"), ", ".join(f"{each.name} {each.grams:g} g" for each in bath.assists) or "–"),
+        (tr("assists"), ", ".join(assists) or "–"),
         (tr("liquor"), tr("{0} L to 100 g").format(f"{bath.liquor_l_per_100g:g}")),
     ]
     if bath.ph_start is not None or bath.ph_end is not None:

@@ -46,7 +46,8 @@ class ValueLadder(QWidget):
         self._view, self._severity = "shade", 1.0
         self.setAccessibleName(tr("Value ladder"))
         self.setMinimumHeight(150)
-        document.appraised.connect(self._follow)
+        for signal in (document.appraised, units.changed):
+            signal.connect(self._follow)
         self._follow()
 
     def sizeHint(self) -> QSize:

@@ -64,7 +64,7 @@ class YarnPage(PageFrame):
                 length.fine(loop.cm.likely),
                 length.fine_figure(loop.cm.low),
                 length.fine_figure(loop.cm.high),
-                told(loop.why),
+                told(loop.why, self._units.units),
                 number(reserve),
             )
         )

@@ -66,7 +66,7 @@ class SwatchesPane(QWidget):
             length.fine(loop.cm.likely), length.fine_figure(loop.cm.low), length.fine_figure(loop.cm.high)
         )
         self.table.setHorizontalHeaderLabels([tr("stitches"), tr("yarn"), tr("a stitch,") + tr(length.unit)])
-        self.sentence.setText("\n".join([told_mean, told(loop.why), *self._troubles()]))
+        self.sentence.setText("\n".join([told_mean, told(loop.why, self.units.units), *self._troubles()]))
         self._enable()
 
     def _row(self, swatch: Swatch) -> tuple[Cell, ...]:

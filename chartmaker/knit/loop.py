@@ -45,9 +45,12 @@ class LoopLength:
             )
         if self.deviation_cm is None:
             return f"One swatch: taken as right to {SWATCH_ERROR_PERCENT:g} %, for its counting and weighing."
-        return (
-            f"{len(self.swatches)} swatches, which scatter by {self.deviation_cm:.3f} cm: the mean, and what it may be "
-            "off by."
+        deviation_cm = self.deviation_cm
+        return Measured(
+            lambda units: (
+                f"{len(self.swatches)} swatches, which scatter by {units.length.fine(deviation_cm)}: the mean, and "
+                "what it may be off by."
+            )
         )
 
 
