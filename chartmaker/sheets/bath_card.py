@@ -16,20 +16,59 @@ from chartmaker.sheets.marks import TICK_BOX, WARNING
 from chartmaker.sheets.numbers import one_place
 from chartmaker.sheets.paper import Frame
 
-FIGURE_PT, NAME_PT, DETAIL_PT = 24.0, 18.0, 11.5
+FIGURE_PT, NAME_PT, TITLE_SCALE = 24.0, 18.0, 1.1
 """At least; a card with little on it is set larger. 24 pt is an x-height of 4.3 mm: at two metres seven minutes of arc,
 where the finest letters that normal sight reads take five (Snellen)."""
 WIDE_SHARE, GUTTER_MM = 1.2, 9.0
 """Pages wider than this share of their height have two columns."""
-SCALES = (1.5, 1.4, 1.3, 1.2, 1.1, 1.0)
 MOST_NAME_LINES, MOST_DETAIL_LINES, MOST_NOTE_LINES, MOST_CAUTION_LINES = 2, 6, 6, 20
 """Cautions are never cut."""
+DETAIL_PT = 11.5
+"""Of the bath's name."""
 TICK_EM = 0.62
 """Side of the box to tick, in sizes of the figures."""
-ROW_GAP_EM = 0.28
 POT_PER_LIQUOR = 1.5
 """Volume of a pot to that of its liquor, so that fibre moves and nothing boils over: common practice, no source."""
 LABELS_FIRST = "Labels, safety data sheets and the rules of the place come first."
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Setting:
+    """How large a card is set."""
+
+    scale: float = 1.0
+    detail_pt: float = 11.5
+    """Size of what stands below the names, before the scale."""
+    gap_em: float = 0.28
+    """Below each row, in sizes of the figures."""
+
+    @property
+    def figure_pt(self) -> float:
+        """Size of the figures."""
+        return FIGURE_PT * self.scale
+
+    @property
+    def name(self) -> Style:
+        """How names look."""
+        return Style(NAME_PT * self.scale, bold=True)
+
+    @property
+    def detail(self) -> Style:
+        """How details look."""
+        return Style(self.detail_pt * self.scale, ink=QUIET)
+
+    @property
+    def warned(self) -> Style:
+        """How cautions look."""
+        return Style(self.detail_pt * self.scale, bold=True)
+
+
+SETTINGS = (
+    *(Setting(scale=scale) for scale in (1.5, 1.4, 1.3, 1.2, 1.1, 1.0)),
+    Setting(detail_pt=10.5, gap_em=0.16),
+    Setting(detail_pt=9.5, gap_em=0.08),
+)
+"""Tried in this order: what is short is set larger; a full card has smaller details, but no smaller figures."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -44,19 +83,24 @@ class Line:
 
 
 def card_pages(card: BathCard, plan: DyePlan, units: Units, *, frame: Frame) -> list[tuple[Box, ...]]:
-    """Lay out a card as large as one page takes it, or at its least size over more; a wide page has two columns."""
-    pages: list[tuple[Box, ...]] = []
-    for scale in SCALES:
-        pages = _pages(card, plan, units, frame, scale)
+    """Lay out a card as large as one page takes it; a wide page has two columns.
+
+    What even the closest setting has no room for goes to another page; what holds at every pot then stands first.
+    """
+    lines = list(lines_of(card, plan, units))
+    for setting in SETTINGS:
+        pages = _pages(card.plan.bath, lines, frame, setting)
         if len(pages) == 1:
-            break
-    return pages
+            return pages
+    return _pages(card.plan.bath, lines, frame, Setting(), is_long=True)
 
 
-def _pages(card: BathCard, plan: DyePlan, units: Units, frame: Frame, scale: float) -> list[tuple[Box, ...]]:
+def _pages(
+    bath: Bath, lines: Sequence[Line], frame: Frame, setting: Setting, *, is_long: bool = False
+) -> list[tuple[Box, ...]]:
     count = 2 if frame.width > WIDE_SHARE * frame.height else 1
     width = (frame.width - (count - 1) * GUTTER_MM) / count
-    title = _title(card.plan.bath, frame.width, scale)
+    title = _title(bath, frame.width, setting)
 
     def columns() -> Iterator[Frame]:
         top = frame.top + title.height
@@ -66,7 +110,7 @@ def _pages(card: BathCard, plan: DyePlan, units: Units, frame: Frame, scale: flo
                 yield Frame(left=left, top=top, right=left + width, bottom=frame.bottom)
             top = frame.top
 
-    parts = flowed_into(_blocks(card, plan, units, width, scale), columns(), most=frame.height)
+    parts = flowed_into(_blocks(bath, lines, width, setting, is_long=is_long), columns(), most=frame.height)
     pages = [
         tuple(box for part in parts[start : start + count] for box in part) for start in range(0, len(parts), count)
     ]
@@ -79,25 +123,34 @@ def dyestuff_name(bath: Bath) -> str:
     return " ".join(part for part in parts if part.strip())
 
 
-def _blocks(card: BathCard, plan: DyePlan, units: Units, width: float, scale: float) -> list[Block]:
-    bath = card.plan.bath
-    lines = list(lines_of(card, plan, units))
-    column = max(width_mm(line.figure, size_pt=FIGURE_PT * scale, bold=True) for line in lines)
-    blocks: list[Block] = []
+def _blocks(bath: Bath, lines: Sequence[Line], width: float, setting: Setting, *, is_long: bool) -> list[Block]:
+    column = max(width_mm(line.figure, size_pt=setting.figure_pt, bold=True) for line in lines)
+    always = list(_always(width, setting))
+    blocks = [*always[1:], space(2.0)] if is_long else []
     for line in lines:
-        blocks += _row(line, column=min(column, 0.45 * width), width=width, scale=scale)
+        blocks += _row(line, column=min(column, 0.45 * width), width=width, setting=setting)
     if bath.notes.strip():
-        blocks += [space(1.0), *_words(f"Notes: {bath.notes}", width, Style(DETAIL_PT * scale), MOST_NOTE_LINES)]
-    return [*blocks, *_always(width, scale)]
+        style = Style(setting.detail.size_pt)
+        blocks += [space(1.0), *_words(f"Notes: {bath.notes}", width, style, MOST_NOTE_LINES)]
+    return blocks if is_long else [*blocks, *always]
 
 
-def _title(bath: Bath, width: float, scale: float) -> Block:
-    size = FIGURE_PT * 1.1 * scale
-    baseline = size * MM_PER_PT
-    name = text_at(width, baseline, f"bath {bath.id}", Style(DETAIL_PT, ink=QUIET), align="right", most=0.25 * width)
-    title = text_at(0, baseline, dyestuff_name(bath), Style(size, bold=True), most=name.x - 4)
-    y = baseline + 0.34 * size * MM_PER_PT
-    return Block(y + 0.3 * size * MM_PER_PT, (title, name, Lines(((0, y, width, y),), 0.8, ACCENT)), keeps_next=True)
+def _title(bath: Bath, width: float, setting: Setting) -> Block:
+    """Give the dyestuff, smaller where it is long but never smaller than the figures; and which bath it is."""
+    style = Style(DETAIL_PT, ink=QUIET)
+    name = text_at(width, 0, f"bath {bath.id}", style, align="right", most=0.25 * width)
+    words, room = dyestuff_name(bath), name.x - 4
+    wanted = TITLE_SCALE * setting.figure_pt
+    size = max(FIGURE_PT, min(wanted, wanted * 0.99 * room / width_mm(words, size_pt=wanted, bold=True)))
+    title, height = Style(size, bold=True), size * MM_PER_PT
+    lines = _set(words, room, title, MOST_NAME_LINES)
+    boxes: list[Box] = [
+        text_at(0, (1 + 1.1 * place) * height, line, title, most=room) for place, line in enumerate(lines)
+    ]
+    baseline = (1 + 1.1 * (len(lines) - 1)) * height
+    y = baseline + 0.34 * height
+    boxes += [name.moved(0, baseline), Lines(((0, y, width, y),), 0.8, ACCENT)]
+    return Block(y + 0.3 * height, tuple(boxes), keeps_next=True)
 
 
 def lines_of(card: BathCard, plan: DyePlan, units: Units = METRIC) -> Iterator[Line]:
@@ -189,13 +242,12 @@ def _when(bath: Bath) -> str:
     return "at the start" if bath.ph_start is not None else "at the end"
 
 
-def _row(line: Line, *, column: float, width: float, scale: float) -> list[Block]:
+def _row(line: Line, *, column: float, width: float, setting: Setting) -> list[Block]:
     """Set figure and name beside each other, the details below the name; together, where a page holds them."""
-    size = FIGURE_PT * scale
+    size = setting.figure_pt
     em = size * MM_PER_PT
     tick, x = TICK_EM * em, 1.1 * em + column + 0.45 * em
-    name_style, detail = Style(NAME_PT * scale, bold=True), Style(DETAIL_PT * scale, ink=QUIET)
-    warned = Style(DETAIL_PT * scale, bold=True)
+    name_style, detail = setting.name, setting.detail
     baseline = 0.92 * em
     boxes: list[Box] = [
         text_at(1.1 * em + column, baseline, line.figure, Style(size, bold=True), align="right", most=column)
@@ -209,8 +261,8 @@ def _row(line: Line, *, column: float, width: float, scale: float) -> list[Block
     for words in line.details:
         blocks += [block_moved(block, x) for block in _words(words, width - x, detail, MOST_DETAIL_LINES)]
     for words in line.cautions:
-        blocks += _warned(words, x, width, warned)
-    return kept([*blocks, Block(ROW_GAP_EM * em)])
+        blocks += _warned(words, x, width, setting.warned)
+    return kept([*blocks, Block(setting.gap_em * em)])
 
 
 def block_moved(block: Block, dx: float) -> Block:
@@ -238,10 +290,10 @@ def _set(text: str, width: float, style: Style, most_lines: int) -> tuple[str, .
     return wrapped(text, most_mm=width, size_pt=style.size_pt, bold=style.bold, most_lines=most_lines)
 
 
-def _always(width: float, scale: float) -> Iterator[Block]:
+def _always(width: float, setting: Setting) -> Iterator[Block]:
     """Give what holds at every pot, in a few words."""
-    em = DETAIL_PT * scale * MM_PER_PT
-    style = Style(DETAIL_PT * scale, bold=True)
+    style = setting.warned
+    em = style.size_pt * MM_PER_PT
     places = ("every bath", "powder", "hot pot")
     words = " ".join(each.short for each in GENERAL if each.place in places)
     yield Block(1.2 * em, (Lines(((0, 0.4 * em, width, 0.4 * em),), 0.5, ACCENT),), keeps_next=True)

@@ -44,8 +44,9 @@ class Furniture:
         left, top = self.paper.margin_mm, self.paper.margin_mm
         right = self.paper.width_mm - left
         width = right - left
-        yield self._title(top + 5.0, TITLE, most=0.58 * width)
-        yield text_at(right, top + 5.0, sheet_title, SHEET, align="right", most=0.4 * width)
+        sheet = text_at(right, top + 5.0, sheet_title, SHEET, align="right", most=0.4 * width)
+        yield self._title(top + 5.0, TITLE, most=sheet.x - left - 6)
+        yield sheet
         yield Lines(((left, top + 11.4, right, top + 11.4),), 0.2, HAIRLINE)
         if self.colourway.strip():
             yield text_at(left, top + 9.6, self._colourway, QUIET_LINE, most=0.72 * width)

@@ -10,6 +10,7 @@ from chartmaker.sheets.bath_card import lines_of
 from chartmaker.sheets.boxes import Text
 from chartmaker.sheets.cautions import DEFERS, GENERAL, PARTICULAR, cautions_for
 from chartmaker.sheets.job import PrintJob
+from chartmaker.sheets.paper import PAPERS
 from chartmaker.sheets.plan import plan_pages
 from tests.builders import chart, lot
 from tests.sheets.recorder import record
@@ -55,6 +56,21 @@ def test_a_stove_card_is_one_page_and_its_figures_are_read_from_two_metres():
                 assert size_pt >= 24
                 assert math.degrees(math.atan(0.67 * size_pt * 25.4 / 72 / 2000)) * 60 > 5
             assert "Labels, safety data sheets and the rules of the place come first." in " ".join(texts)
+
+
+def test_what_holds_at_every_pot_is_on_the_first_page_of_every_card():
+    appraisal = short_of(
+        mordants=tuple(Mordant(f"{name} of alum", 12.0) for name in ("first", "second", "third", "fourth", "fifth")),
+        assists=tuple(Assist(f"{name} of washing soda", 2.0) for name in ("first", "second", "third", "fourth")),
+        dyestuff="a dyestuff with a very long name that no page is wide enough for", hottest_c=80, minutes=60,
+    )  # fmt: skip
+    for paper in PAPERS:
+        for is_landscape in (False, True):
+            first, *others = record(appraisal, sheets=("baths",), paper=paper, is_landscape=is_landscape).pages
+            words = " ".join(box.text for box in first if isinstance(box, Text))
+            assert "Never a kitchen pot. Gloves, eye shield, dust mask." in words
+            assert "Labels, safety data sheets and the rules of the place come first." in words
+            assert others
 
 
 def test_cautions_stand_where_the_hand_meets_the_hazard():
