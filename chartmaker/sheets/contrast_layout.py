@@ -13,7 +13,7 @@ from chartmaker.sheets.ink import ACCENT, BLACK
 from chartmaker.sheets.legend import CHIP_MM, chip, look_of
 from chartmaker.sheets.marks import GRADE_MARKS
 from chartmaker.sheets.numbers import one_place, or_dash, spans
-from chartmaker.sheets.tables import CELL, CELL_STRONG, Cell, Column, Drawn, scaled, table
+from chartmaker.sheets.tables import CELL, CELL_STRONG, CLOSE_PAD_MM, Cell, Column, Drawn, scaled, table
 from chartmaker.sheets.value_strip import value_strip
 
 SEVERITY_WORDS = {
@@ -66,7 +66,7 @@ def _pairs(appraisal: Appraisal, look: Look, units: Units, width: float) -> Iter
         width,
     )
     pairs = sorted(appraisal.pairs, key=lambda pair: (GRADE_ORDER[pair.grade], -pair.boundary_cm, pair.letters))
-    yield from table(columns, [_pair_row(appraisal, pair, look, units) for pair in pairs])
+    yield from table(columns, [_pair_row(appraisal, pair, look, units) for pair in pairs], pad=CLOSE_PAD_MM)
     yield space(2.0)
     limits = appraisal.design.limits
     yield from paragraph(

@@ -9,7 +9,7 @@ from chartmaker.sheets.chart_cells import Look
 from chartmaker.sheets.flow import SMALL, Block, heading, paragraph, space
 from chartmaker.sheets.legend import CHIP_MM, chip
 from chartmaker.sheets.numbers import one_place, or_dash
-from chartmaker.sheets.tables import CELL_STRONG, Cell, Column, Drawn, scaled, table
+from chartmaker.sheets.tables import CELL_STRONG, CLOSE_PAD_MM, Cell, Column, Drawn, scaled, table
 
 LIGHT_WORDS = {"D65": "daylight", "A": "lamp", "LED-B3": "white LED", "FL11": "tube"}
 """What an illuminant stands for; its own name is printed with it."""
@@ -37,7 +37,7 @@ def elsewhere_blocks(appraisal: Appraisal, look: Look, units: Units, width: floa
         width,
     )
     yield heading("The same pairs elsewhere, value apart", width=width)
-    yield from table(columns, [_row(appraisal, pair, look, lights, afar) for pair in pairs])
+    yield from table(columns, [_row(appraisal, pair, look, lights, afar) for pair in pairs], pad=CLOSE_PAD_MM)
     yield space(2.0)
     words = (
         "Lights are known of measured spectra alone; from afar, of bands without shaping. ~ is soft there, ! is lost."
