@@ -30,7 +30,7 @@ class Profile:
     run_cm: tuple[float, ...]
     """Change of radius from the round below, spread as the fabric spreads it; negative goes inwards."""
     rise_cm: tuple[float, ...]
-    """Height gained: √(h² − run²), 0 where the run is more than the round's height h."""
+    """Height gained: √(h² − run²), where a run of more than the round's height h is made up by the rounds after it."""
     puckers: tuple[bool, ...]
     """Whether the round stands in a stretch that runs further than the fabric can take lying flat."""
 
@@ -49,7 +49,7 @@ def profile(fabric: Fabric, gauge: Gauge) -> Profile:
     height = gauge.round_height_cm
     radius = [count * gauge.stitch_width_cm / (2 * math.pi) for count in fabric.counts]
     run = _spread(radius, fabric)
-    rise = [math.sqrt(max(0.0, height**2 - change**2)) for change in run]
+    rise = [math.sqrt(max(0.0, height**2 - taken**2)) for taken in _taken_up(run, height)]
     return Profile(
         radius_cm=tuple(radius),
         run_cm=tuple(run),
@@ -84,6 +84,21 @@ def _spread(radius: list[float], fabric: Fabric) -> list[float]:
             run[place] = change / sharing
         last_change = index
     return run
+
+
+def _taken_up(run: list[float], height: float) -> list[float]:
+    """Give how much of the run each round takes up, no more than its height; what is over falls to those after it.
+
+    They take over what `GIVE_ROUNDS` allows, as long as the fabric goes on inwards, or outwards. So decreases two and
+    three rounds apart by turns lie flat, and in no steps.
+    """
+    taken, over = [], 0.0
+    for index, change in enumerate(run):
+        goes_on = index > 0 and change * run[index - 1] > 0
+        wanted = abs(change) + (over if goes_on else 0.0)
+        taken.append(min(wanted, height))
+        over = min(wanted - taken[-1], GIVE_ROUNDS * height)
+    return taken
 
 
 def _puckers(run: list[float], height: float) -> tuple[bool, ...]:

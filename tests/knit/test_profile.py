@@ -77,6 +77,20 @@ def test_decreases_two_and_three_rounds_apart_by_turns_lie_flat_where_every_fift
     assert all(profile(lay_out(hat_of(every_second, gauge)), gauge).puckers[3:])
 
 
+def test_a_disc_of_decreases_two_and_three_rounds_apart_by_turns_rises_in_no_steps() -> None:
+    """Geometry: a disc that loses 5.6 stitches a round, as many as lie flat, gains no height, however they stand."""
+    gauge = Gauge(stitches_per_10cm=28, rounds_per_10cm=28 * 2 * math.pi / 5.6)
+    outline = profile(lay_out(hat_of([168 - 14 * (k * 2 // 5) for k in range(26)], gauge)), gauge)
+    assert math.fsum(outline.rise_cm[5:]) == pytest.approx(0, abs=1e-5)
+    assert sum(outline.run_cm) == pytest.approx(outline.radius_cm[-1] - outline.radius_cm[0])
+
+
+def test_what_is_over_is_taken_up_by_no_round_that_goes_the_other_way() -> None:
+    gauge = Gauge(stitches_per_10cm=28, rounds_per_10cm=28 * 2 * math.pi / 5.6)
+    outline = profile(lay_out(hat_of([40, 50, 50, 50, 50], gauge)), gauge)
+    assert outline.rise_cm[2:] == pytest.approx([gauge.round_height_cm] * 3)
+
+
 def test_a_stretch_that_widens_too_fast_is_told_from_the_one_that_narrows_after_it() -> None:
     gauge = Gauge(stitches_per_10cm=28, rounds_per_10cm=28)
     counts = [60, 60, 80, 100, 120, 120, 120, 120, 120, 118, 116]
