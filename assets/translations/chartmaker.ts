@@ -7442,6 +7442,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} at place {1} is no Delete; the signs are {2}</source>
         <translation type="unfinished"></translation>
     </message>

@@ -117,11 +117,17 @@ def usual_fold(design: Design, way: str) -> int:
     return max(1, (brim or len(design.bands[0].rounds)) // 2)
 
 
-def depth_by_rule_cm(design: Design) -> float:
-    """Give the depth that head and shape ask for where the design sets none."""
+def depth_unasked(design: Design) -> tuple[float, bool]:
+    """Give the depth in cm of a hat that sets none, and whether head and shape ask for it.
+
+    Of a hat that may be any deeper it is its own.
+    """
     from chartmaker.knit.depth import depth_of
 
-    return depth_of(replace(design, hat=replace(design.hat, depth_cm=None))).wanted.wanted_cm
+    depth = depth_of(replace(design, hat=replace(design.hat, depth_cm=None)))
+    if depth.wanted.highest_cm is None and depth.has_crown and not depth.off_cm:
+        return depth.cm, False
+    return depth.wanted.wanted_cm, True
 
 
 def _with(owner: Any, path: tuple[str, ...], value: Any) -> Any:

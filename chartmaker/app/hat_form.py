@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from chartmaker.app.hat_fields import GROUPS, NOTES, Field, FoldRoundsField, OptionalField, depth_by_rule_cm
+from chartmaker.app.hat_fields import GROUPS, NOTES, Field, FoldRoundsField, OptionalField, depth_unasked
 from chartmaker.app.number_boxes import AS_IT_IS, CalmWheel, MeasureBox, OptionalLengthLine
 from chartmaker.app.told import told
 from chartmaker.app.trims_box import TrimsBox
@@ -81,7 +81,9 @@ class HatForm(QScrollArea):
         design = self.document.design
         for field, control in self.controls.items():
             if isinstance(control, OptionalLengthLine):
-                control.show_metric(field.of(design), by_rule=depth_by_rule_cm(design))
+                unasked, is_rule = depth_unasked(design)
+                words = tr("{0} by rule") if is_rule else tr("{0} as it is")
+                control.show_metric(field.of(design), unasked=unasked, words=words)
             else:
                 _show(field, control, field.of(design))
             if isinstance(field, FoldRoundsField):

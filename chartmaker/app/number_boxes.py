@@ -85,7 +85,7 @@ class MeasureBox(PlainNumberBox):
 
 
 class OptionalLengthLine(QLineEdit):
-    """A length that may be left empty; then it tells what a rule gives, and the arrow keys go on from there."""
+    """A length that may be left empty; then it tells what it is unasked, and the arrow keys go on from there."""
 
     taken = Signal(object)
     """The metric number that was set, None where it was emptied."""
@@ -95,19 +95,19 @@ class OptionalLengthLine(QLineEdit):
         super().__init__(parent)
         self._lowest, self._highest, self._step = lowest, highest, step
         self._metric: float | None = None
-        self._by_rule = lowest
+        self._unasked, self._words = lowest, "{0}"
         self.quantity = AS_IT_IS
         self.editingFinished.connect(self._take)
 
     def show_in(self, quantity: Quantity) -> None:
-        """Show in other units what it has, and what the rule gives."""
+        """Show in other units what it has, and what it is unasked."""
         self.quantity = quantity
-        self.show_metric(self._metric, by_rule=self._by_rule)
+        self.show_metric(self._metric, unasked=self._unasked, words=self._words)
 
-    def show_metric(self, metric: float | None, *, by_rule: float) -> None:
-        """Show a number, or nothing and faintly what the rule gives."""
-        self._metric, self._by_rule = metric, by_rule
-        self.setPlaceholderText(tr("{0} by rule").format(self.quantity.told(by_rule)))
+    def show_metric(self, metric: float | None, *, unasked: float, words: str) -> None:
+        """Show a number, or nothing and faintly what it is unasked, set into words."""
+        self._metric, self._unasked, self._words = metric, unasked, words
+        self.setPlaceholderText(words.format(self.quantity.told(unasked)))
         self.setText(self._shown)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
@@ -116,7 +116,7 @@ class OptionalLengthLine(QLineEdit):
         if steps is None:
             super().keyPressEvent(event)
             return
-        stepped = (self._by_rule if self._metric is None else self._metric) + steps * self._step
+        stepped = (self._unasked if self._metric is None else self._metric) + steps * self._step
         self.taken.emit(min(max(stepped, self._lowest), self._highest))
 
     @property

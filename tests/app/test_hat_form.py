@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QApplication
 from chartmaker.app.units_setting import UnitsSetting
 from chartmaker.knit.answers import defaults_for
 from chartmaker.knit.brims import BRIM_KINDS, Brim
+from chartmaker.knit.depth import depth_of
 from chartmaker.knit.starter import started
 from chartmaker.model.gauge import Gauge
 from chartmaker.model.hat import Fold, Trim
@@ -102,6 +103,19 @@ def test_the_depth_by_rule_is_that_of_the_craft_pages_two_rules(page):
     # girth / 3 + 2 cm and 0.4 × girth, craft pages that differ (reference-facts.md); the middle is wanted.
     middle = (56 / 3 + 2 + 0.4 * 56) / 2
     assert page.control("hat", "depth_cm").placeholderText() == f"{middle:.1f} cm by rule"
+
+
+def test_a_stocking_cap_of_no_set_depth_tells_its_own_and_steps_on_from_it(open_on):
+    gauge = Gauge(stitches_per_10cm=30, rounds_per_10cm=34)
+    window = open_on(started(defaults_for(shape="stocking", head_cm=56, gauge=gauge)))
+    window.show_page("hat")
+    page = window._pages["hat"]
+    rounds = sum(len(band.rounds) for band in window.document.design.bands)
+    depth = page.control("hat", "depth_cm")
+    assert depth.placeholderText() == f"{rounds / 3.4:.1f} cm as it is"
+    QTest.keyClick(depth, Qt.Key.Key_Up)
+    assert window.document.design.hat.depth_cm == pytest.approx(rounds / 3.4 + 0.5)
+    assert depth_of(window.document.design).verdict == "fits"
 
 
 def test_a_depth_is_typed_and_emptied_again_each_in_one_step(window, page):
