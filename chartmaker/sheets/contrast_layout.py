@@ -8,7 +8,7 @@ from chartmaker.model.units import METRIC, Units, in_units
 from chartmaker.sheets.boxes import Box, Marks, Style, text_at
 from chartmaker.sheets.chart_cells import Look
 from chartmaker.sheets.elsewhere_layout import elsewhere_blocks
-from chartmaker.sheets.flow import SMALL, STRONG, Block, bulleted, heading, line_height, paragraph, space
+from chartmaker.sheets.flow import SMALL, STRONG, Block, bulleted, heading, kept, line_height, paragraph, space
 from chartmaker.sheets.ink import ACCENT, BLACK
 from chartmaker.sheets.legend import CHIP_MM, chip, look_of
 from chartmaker.sheets.marks import GRADE_MARKS
@@ -167,7 +167,7 @@ def _findings(findings: Sequence[Finding], units: Units, width: float) -> Iterat
         if len(found) > MOST_FINDINGS:
             more = len(found) - MOST_FINDINGS
             yield from paragraph(f"and {more} more, which the report on the screen lists.", width=width, style=SMALL)
-        yield space(1.5)
+        yield space(0.8)
 
 
 def _finding(finding: Finding, units: Units, width: float) -> list[Block]:
@@ -176,4 +176,4 @@ def _finding(finding: Finding, units: Units, width: float) -> list[Block]:
     blocks = bulleted(text, width=width, bullet=bullet, style=CELL, indent=5.0)
     if finding.remedy:
         blocks += paragraph(f"Way out: {in_units(finding.remedy, units)}", width=width, style=SMALL, indent=5.0)
-    return [*blocks, space(0.8)]
+    return [*kept(blocks), space(0.6)]

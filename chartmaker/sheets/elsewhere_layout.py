@@ -11,7 +11,7 @@ from chartmaker.sheets.legend import CHIP_MM, chip
 from chartmaker.sheets.numbers import one_place, or_dash
 from chartmaker.sheets.tables import CELL_STRONG, CLOSE_PAD_MM, Cell, Column, Drawn, scaled, table
 
-LIGHT_WORDS = {"D65": "daylight", "A": "lamp", "LED-B3": "white LED", "FL11": "tube"}
+LIGHT_WORDS = {"D65": "daylight", "A": "lamp", "LED-B3": "white", "FL11": "tube"}
 """What an illuminant stands for; its own name is printed with it."""
 GRADE_SIGNS = {"soft": " ~", "lost": " !"}
 """After a figure whose lower bound is not clear, told below the table."""

@@ -10,7 +10,7 @@ STEPS = 50
 """Greys of the scale, two units of L* each."""
 WIDEST_UNIT_MM = 18.0
 """Room for one letter; less where there are many."""
-LABEL_MM, LEADER_MM, SCALE_MM = 5.0, 9.0, 6.0
+LABEL_MM, LEADER_MM, SCALE_MM = 5.0, 7.5, 6.0
 """Heights: of the letters' names, of the leaders, of the scale."""
 NUMBERS = Style(7.5, ink=QUIET)
 
