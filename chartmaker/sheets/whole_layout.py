@@ -3,12 +3,12 @@
 from collections import Counter, defaultdict
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from itertools import groupby
+from itertools import groupby, pairwise
 
 from chartmaker.appraisal import Appraisal
 from chartmaker.knit.outline import chart_offsets, chart_width
 from chartmaker.model.band import Band
-from chartmaker.sheets.boxes import Box, Fills, Lines, Rectangle, Segment, Style, text_at
+from chartmaker.sheets.boxes import Box, Fills, Lines, Rectangle, Style, text_at
 from chartmaker.sheets.chart_cells import Look
 from chartmaker.sheets.chart_layout import band_title
 from chartmaker.sheets.ink import QUIET, Ink, fill_of
@@ -27,8 +27,8 @@ BELOW_MM = 8.0
 """Between the drawing and what follows on its page."""
 CLOSEST_MM = 3.4
 """Labels stand no closer than this."""
-FURTHEST_MM = 7.0
-"""Labels move up by this at most, and are left out past it."""
+SPARE_MM = 4.0
+"""By which labels may reach below the drawing."""
 LEADER_MM = 4.0
 """Between the drawing and its labels."""
 LARGEST_STITCH_MM = 2.4
@@ -146,20 +146,17 @@ class _Small:
     def _bands(self) -> Iterator[Box]:
         """Give a line below each band and at the top, and beside its middle its name and the page of its chart."""
         scale, done = self.scale, 0
-        lines: list[Segment] = []
-        last = self._level(0) + CLOSEST_MM
-        for number, band in enumerate(self.appraisal.design.bands):
-            end = done + len(band.rounds)
-            below, above = self._level(done), self._level(end)
-            lines.append((scale.left, below, scale.right, below))
-            wanted = (below + above) / 2
-            y = min(wanted, last - CLOSEST_MM)
-            if wanted - y <= FURTHEST_MM and y >= scale.top:
-                yield from self._label(number, wanted, y)
-                last = y
-            done = end
-        lines.append((scale.left, scale.top, scale.right, scale.top))
-        yield Lines(tuple(lines), 0.2, QUIET)
+        edges = [self._level(0)]
+        for band in self.appraisal.design.bands:
+            done += len(band.rounds)
+            edges.append(self._level(done))
+        yield Lines(tuple((scale.left, y, scale.right, y) for y in edges), 0.2, QUIET)
+        middles = [(below + above) / 2 for below, above in pairwise(edges)]
+        room = int((edges[0] - scale.top + SPARE_MM) / CLOSEST_MM) + 1
+        tallest = sorted(range(len(middles)), key=lambda number: edges[number + 1] - edges[number])[:room]
+        named = sorted(tallest, reverse=True)
+        for number, y in zip(named, _apart([middles[number] for number in named], scale.top, edges[0]), strict=True):
+            yield from self._label(number, middles[number], y)
 
     def _label(self, number: int, wanted: float, y: float) -> Iterator[Box]:
         scale = self.scale
@@ -169,3 +166,15 @@ class _Small:
         page = text_at(end, baseline, f"p {self.page_of[number]}", NOTE, align="right")
         yield text_at(x, baseline, band_title(self.appraisal, number), LABEL, most=page.x - x - 2)
         yield page
+
+
+def _apart(wanted: list[float], top: float, bottom: float) -> list[float]:
+    """Move places, from the top down, as little as keeps them apart, between the top and a little below the bottom."""
+    placed: list[float] = []
+    for y in wanted:
+        placed.append(max(y, placed[-1] + CLOSEST_MM if placed else top))
+    limit = bottom + SPARE_MM
+    for index in reversed(range(len(placed))):
+        placed[index] = min(placed[index], limit)
+        limit = placed[index] - CLOSEST_MM
+    return placed
