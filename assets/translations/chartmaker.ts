@@ -5337,6 +5337,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>grist of the yarn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>ground</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5725,10 +5729,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>m to 100 g</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>make one</source>
         <translation type="unfinished"></translation>
     </message>
@@ -6090,10 +6090,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>on hand,</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>on hand, g</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

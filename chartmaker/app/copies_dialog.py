@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from chartmaker.app.words import tr
+from chartmaker.model.units import METRIC, Units, in_units
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
@@ -29,13 +30,14 @@ if TYPE_CHECKING:
 class CopiesDialog(QDialog):
     """Two lists with a button each: copies that are stale, and lots that the palette does not have."""
 
-    def __init__(
+    def __init__(  # noqa: PLR0913 - both lists, and what is done with each
         self,
         stale: Sequence[StaleCopy],
         missing: Sequence[Lot],
         *,
         refresh: Callable[[list[str]], None],
         add: Callable[[list[str]], None],
+        units: Units = METRIC,
         parent: QWidget | None = None,
     ) -> None:
         """Take what there is to choose from, and what to do with the ids of those chosen."""
@@ -43,6 +45,7 @@ class CopiesDialog(QDialog):
         self.setWindowTitle(tr("Lots of the design and of the palette"))
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.resize(680, 460)
+        self._units = units
         self.stale = _tree((tr("lot"), tr("in the design"), tr("in the palette")), tr("Lots that differ"))
         self.missing = _tree((tr("lot"),), tr("Lots that the palette does not have"))
         self.refresh = QPushButton(tr("&Refresh the chosen copies"))
@@ -78,7 +81,8 @@ class CopiesDialog(QDialog):
     def _fill_copy(self, copy: StaleCopy) -> None:
         item = _checked(self.stale, copy.lot)
         for difference in copy.differences:
-            QTreeWidgetItem(item, [tr(difference.what), difference.here, difference.there])
+            values = (in_units(text, self._units) for text in (difference.here, difference.there))
+            QTreeWidgetItem(item, [tr(difference.what), *values])
 
     def _act(self, button: QPushButton, tree: QTreeWidget, act: Callable[[list[str]], None]) -> None:
         def run() -> None:

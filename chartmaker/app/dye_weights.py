@@ -6,10 +6,10 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from chartmaker.app.words import grams, number, tr
-from chartmaker.knit.units import METRIC
+from chartmaker.model.units import METRIC
 
 if TYPE_CHECKING:
-    from chartmaker.knit.units import Units
+    from chartmaker.model.units import Units
 
 Weigh = Callable[[float], str]
 """Writes a weight given in grams."""

@@ -188,6 +188,7 @@ class LotsDesk(QObject):
             lots_not_in(palette, design),
             refresh=lambda ids: self.document.do(refresh_copies(self.document.design, palette, ids)),
             add=lambda ids: self._do(lambda: add_copies(self.open_palette.palette, design, ids)),
+            units=self._units.units,
             parent=self._parent,
         ).open()
 

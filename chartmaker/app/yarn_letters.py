@@ -23,10 +23,10 @@ if TYPE_CHECKING:
     from chartmaker.knit.interval import Interval
     from chartmaker.model.units import Quantity
 
-LOT, BAR, STITCHES = 1, 2, 3
+LOT, BAR, STITCHES, YARN = 1, 2, 3, 4
 """Columns that are treated apart."""
-NARROW = 720
-"""Below this width the stitches, which stand with the bands too, make room for the lots' names."""
+LOT_ROOM, BAR_ROOM = 120, 110
+"""Width of the lots' names, at least, and of the bars."""
 
 
 class LettersTable(ReadingTable):
@@ -61,7 +61,17 @@ class LettersTable(ReadingTable):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Keep room for the names of lots."""
         super().resizeEvent(event)
-        self.setColumnHidden(STITCHES, self.width() < NARROW)
+        self._make_room()
+
+    def _make_room(self) -> None:
+        """Hide what stands with the bands too, as far as the names of lots would be cut short by it."""
+        header = self.horizontalHeader()
+        widths = [max(header.sectionSizeHint(place), self.sizeHintForColumn(place)) for place in range(header.count())]
+        widths[LOT], widths[BAR] = LOT_ROOM, BAR_ROOM
+        too_much = sum(widths) - self.viewport().width()
+        for place in (STITCHES, YARN):
+            self.setColumnHidden(place, too_much > 0)
+            too_much -= widths[place]
 
     def refresh(self) -> None:
         """Follow the appraisal and the units."""
@@ -76,7 +86,8 @@ class LettersTable(ReadingTable):
             if item is not None:
                 item.setToolTip(self._bar_words(entry))
         self.horizontalHeader().setSectionResizeMode(BAR, QHeaderView.ResizeMode.Fixed)
-        self.setColumnWidth(BAR, 110)
+        self.setColumnWidth(BAR, BAR_ROOM)
+        self._make_room()
         self.letter_chosen.emit(self.letter)
 
     def _head(self) -> None:

@@ -1,7 +1,8 @@
 """A design's copies of lots beside the palette they came from: what differs, and the edits that mend it."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, fields, is_dataclass, replace
+from functools import partial
 from itertools import chain
 from typing import TypeVar
 
@@ -10,6 +11,7 @@ from chartmaker.model.edits import ReplaceSetting
 from chartmaker.model.palette import Bath, Lot, Palette, Yarn
 from chartmaker.model.palette_edits import ReplacePalette
 from chartmaker.model.reading import READING_KINDS
+from chartmaker.model.units import Measured, Quantity, Units
 
 _T = TypeVar("_T", Yarn, Bath)
 
@@ -19,8 +21,8 @@ FIELD_WORDS = {
     "bath": "bath",
     "load": "load",
     "dyed_on": "dyed on",
-    "on_hand_g": "on hand, g",
-    "metres_per_100g": "m to 100 g",
+    "on_hand_g": "on hand",
+    "metres_per_100g": "grist",
     "planned": "planned",
     "readings": "readings",
     "notes": "notes",
@@ -37,14 +39,20 @@ BATH_WORDS = {
     "liquor_l_per_100g": "liquor, l to 100 g",
     "ph_start": "pH at the start",
     "ph_end": "pH at the end",
-    "hottest_c": "hottest, °C",
+    "hottest_c": "hottest",
     "minutes": "minutes",
     "notes": "notes of the bath",
     "record": "record of the dyeing",
 }
 """What the fields of a lot's bath are called where they differ."""
-YARN_WORDS = {"name": "name of the yarn", "metres_per_100g": "m to 100 g", "reading": "reading of the yarn"}
+YARN_WORDS = {"name": "name of the yarn", "metres_per_100g": "grist of the yarn", "reading": "reading of the yarn"}
 """What the fields of a lot's yarn are called where they differ."""
+MEASURES: dict[str, Callable[[Units], Quantity]] = {
+    "on_hand_g": lambda units: units.weight,
+    "metres_per_100g": lambda units: units.grist,
+    "hottest_c": lambda units: units.heat,
+}
+"""What fields are measured in."""
 NOTHING = "–"
 """Stands for an empty field."""
 LONGEST_SHOWN = 60
@@ -146,7 +154,22 @@ def _between(
     for field, word in words.items():
         before, after = getattr(here, field), getattr(there, field)
         if before != after:
-            yield Difference(word, _shown(before, after), _shown(after, before))
+            shown = partial(_measure, MEASURES[field]) if field in MEASURES else _shown
+            yield Difference(word, shown(before, after), shown(after, before))
+
+
+def _measure(quantity_in: Callable[[Units], Quantity], value: float | None, other: float | None) -> str:
+    """Write a measure with its unit; one that cannot be told apart from the other that way is marked."""
+    if value is None:
+        return NOTHING
+
+    def tell(units: Units) -> str:
+        quantity = quantity_in(units)
+        text = quantity.brief(value)
+        is_like = other is not None and text == quantity.brief(other)
+        return f"{text} (another)" if is_like else text
+
+    return Measured(tell)
 
 
 def _shown(value: object, other: object) -> str:

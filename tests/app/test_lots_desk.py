@@ -376,7 +376,7 @@ def test_stale_copies_are_told_shown_and_refreshed_in_one_step_of_the_design(on_
     QTest.mouseClick(strip.show_copies, LEFT)
     dialog = form(qtbot, CopiesDialog)
     item = dialog.stale.topLevelItem(0).child(0)
-    assert [item.text(column) for column in range(3)] == ["on hand, g", "50", "7"]
+    assert [item.text(column) for column in range(3)] == ["on hand", "50 g", "7 g"]
     QTest.mouseClick(dialog.refresh, LEFT)
     assert on_lots.document.design.palette.lot("walnut").on_hand_g == 7
     assert on_lots.document.stack.count() == 1

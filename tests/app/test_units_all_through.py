@@ -288,3 +288,17 @@ def test_a_screen_reader_hears_the_scale_bar_as_a_ruler_in_inches_shows_it(imper
     bar = imperial.chart.strip.bar
     assert QAccessible.queryAccessibleInterface(bar).text(QAccessible.Text.Name) == "Bar of 2 in"
     assert bar.length_cm == pytest.approx(5.08)
+
+
+@pytest.mark.parametrize("units", ["metric", "imperial"])
+@pytest.mark.parametrize("width", [1024, 1180, 1600])
+def test_the_names_of_lots_keep_their_room_in_the_table_of_letters(open_on, settings, units, width):
+    """What gives way for them stands with the bands too."""
+    settings.setValue("units", units)
+    window = open_on(HAT, size=(width, 700))
+    window.show_page("yarn")
+    QTest.qWait(50)
+    table = window._pages["yarn"].table
+    assert table.columnWidth(1) >= 110
+    assert not table.horizontalScrollBar().isVisible()
+    assert table.isColumnHidden(3) == (width < 1100)

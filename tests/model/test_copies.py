@@ -7,6 +7,7 @@ from hypothesis import given
 from chartmaker.model.copies import add_copies, lots_not_in, refresh_copies, stale_copies
 from chartmaker.model.palette import Bath, Mordant, Palette, Yarn
 from chartmaker.model.reading import LabReading
+from chartmaker.model.units import IMPERIAL, in_units
 from tests.builders import chart, lot
 from tests.strategies import designs, palettes
 
@@ -33,9 +34,22 @@ def test_weight_name_and_readings_that_differ_are_named():
     other = replace(OWN, name="one anew", on_hand_g=36.5, readings=(LabReading(lab=(51.0, 10.0, 10.0)),))
     assert told(stale_copies(DESIGN, palette(other))) == [
         ("one", "name", "one", "one anew"),
-        ("one", "on hand, g", "48", "36.5"),
+        ("one", "on hand", "48 g", "36.5 g"),
         ("one", "readings", "1 (another)", "1 (another)"),
     ]
+
+
+def test_measures_that_differ_are_told_in_other_units_too():
+    other = replace(OWN, on_hand_g=36.5)
+    (copy,) = stale_copies(DESIGN, palette(other, replace(BATH, hottest_c=80.0)))
+    weight, heat = copy.differences
+    assert [in_units(text, IMPERIAL) for text in (weight.here, weight.there)] == ["1.69 oz", "1.29 oz"]
+    assert [in_units(text, IMPERIAL) for text in (heat.here, heat.there)] == ["–", "176 °F"]
+
+
+def test_weights_too_near_to_be_told_apart_are_marked():
+    (copy,) = stale_copies(DESIGN, palette(replace(OWN, on_hand_g=48.001)))
+    assert [(one.here, one.there) for one in copy.differences] == [("48 g (another)", "48 g (another)")]
 
 
 def test_a_recipe_that_differs_is_named_with_the_lot():
