@@ -173,5 +173,6 @@ def test_the_rounds_of_that_evening_are_printed_in_words(evening, qtbot, answers
     design = window.document.design
     assert f"Cast on {design.bands[0].stitches(0)}" in text
     assert "rep from *" in text
+    assert f"Turn the first {design.hat.fold.rounds} rnds up" in text
     last = design.bands[-1]
     assert f"({last.stitches(len(last.rounds) - 1)} sts)" in text
