@@ -349,11 +349,19 @@ class _Draft:
         ys = [self.at(self.side.outline[edge.place])[1] for edge in self.side.edges]
         for edge, y, above in zip(self.side.edges, ys, ys[1:], strict=False):
             text = self.words.radius.format(self.words.length(edge.radius_cm))
-            x = self.at(self.side.outline[edge.place])[0]
+            x = min(self._rights(edge.place, above=y, within=1.15 * self.sheet.line))
             has_room = y - above >= 1.15 * self.sheet.line and y <= self._covered_y
             if text != told and has_room and self.sheet.text_width(text) <= x - self.middle - 1.5 * self.gap:
                 told = text
                 yield self._label("radius", text, (x - self.gap, y - 1.1 * self.sheet.line), "right")
+
+    def _rights(self, place: int, *, above: float, within: float) -> Iterator[float]:
+        """Give where the outline stands right of the axis, from a place of it up, as high as a line of words is."""
+        for point in self.side.outline[place:]:
+            x, y = self.at(point)
+            if above - y > within:
+                return
+            yield x
 
     def _fold_name(self) -> Iterator[Label]:
         """Write what lies double, where it has room."""

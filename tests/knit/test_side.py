@@ -145,6 +145,20 @@ def test_no_two_labels_overlap_and_none_leaves_the_sheet_at_its_sides(design, fo
         assert label.x + label.width <= max(room.width, label.width) + 1e-6
 
 
+@pytest.mark.parametrize("size", [(400, 300), (480, 400), (900, 700)])
+def test_no_radius_is_written_across_the_outline(size):
+    lower = chart("A | .....", times=20)
+    closing = [f"A | {'.' * count} | <{'.' * (count - 1)}" for count in range(1, 28)]
+    upper = chart("\n".join(closing), times=5)
+    widened = chart("A | ....... | .+.+...", times=20)
+    design = replace(upper, bands=(lower.bands[0], widened.bands[0], upper.bands[0]))
+    drawing = lay_out_side(side_of(design), sheet(*size), WORDS)
+    right = [(x, y) for x, y in drawing.area if x >= size[0] / 2]
+    radii = [label for label in drawing.labels if label.kind == "radius"]
+    for label in radii:
+        assert not [x for x, y in right if label.y <= y <= label.y + label.height and x < label.x + label.width]
+
+
 @pytest.mark.parametrize("size", [(260, 220), (480, 400), (900, 300)])
 def test_brim_depth_and_height_are_told_in_usual_sizes(size):
     for design in (TUBE, cone(), folded(cone(), "up", 6)):
