@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
 
+from chartmaker.app.background import Stopped
 from chartmaker.app.side_thread import SideThread
 
 if TYPE_CHECKING:
@@ -116,10 +117,14 @@ class SheetsMaker(QObject):
         self._making_of = wish, picture
         job = wish.choices.job(units=wish.units, picture=picture)
 
+        def look(_done: int, _count: int) -> None:
+            if self._wish is not wish:
+                raise Stopped
+
         def work() -> Printed:
             from chartmaker.sheets.print_sheets import printed
 
-            return printed(wish.appraisal, job)
+            return printed(wish.appraisal, job, progress=look)
 
         self._prints.start(work)
 
@@ -140,8 +145,11 @@ class SheetsMaker(QObject):
         self._go_on()
 
     def _fail_print(self, error: Exception) -> None:
-        self._made_of, self._making_of = self._making_of, None
-        self.failed.emit(error)
+        if isinstance(error, Stopped):
+            self._making_of = None
+        else:
+            self._made_of, self._making_of = self._making_of, None
+            self.failed.emit(error)
         self._go_on()
 
     def _take_picture(self, picture: Pixels | None) -> None:

@@ -146,6 +146,7 @@ class SheetsPage(PageFrame):
         if choices.sheets:
             self.maker.make(Wish(self.document.appraisal, choices, self._units.units))
         else:
+            self.side.show_counts({})
             self.note.setText(tr("No sheet is ticked: nothing would be printed."))
 
     def _take_choices(self) -> None:

@@ -6,7 +6,7 @@ import pypdfium2
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QAbstractSpinBox
+from PySide6.QtWidgets import QAbstractSpinBox, QApplication
 
 from chartmaker.app.sheet_choices import HEAVY_LINES, PAPERS, SHEETS, SheetChoices, keep_choices, kept_choices
 from chartmaker.model.edits import ReplaceRounds, ReplaceSetting
@@ -86,6 +86,11 @@ def test_with_no_sheet_ticked_nothing_is_printed_and_the_page_says_so(sheets, qt
     qtbot.waitUntil(lambda: "nothing would be printed" in sheets.note.text())
     assert sheets.printed is before
     assert kept_choices(settings).sheets
+    assert not sheets.side.printing.isEnabled()
+    item(sheets, "yarn").setCheckState(Qt.CheckState.Checked)
+    settle(sheets, qtbot)
+    assert named(sheets) == ["yarn"]
+    assert sheets.side.printing.isEnabled()
 
 
 def test_an_edit_makes_a_new_print_that_keeps_the_pages_which_are_the_same(sheets, window, qtbot):
@@ -220,3 +225,21 @@ def test_another_paper_keeps_the_sheet_that_was_looked_at(sheets, qtbot):
     sheets.side.paper.setCurrentIndex(PAPERS.index("a5"))
     settle(sheets, qtbot)
     assert sheets.printed.pages[sheets.view.page].sheet == "rounds"
+
+
+def test_a_print_that_nobody_wants_any_more_is_given_up(sheets, window, qtbot):
+    failed, made = [], []
+    sheets.maker.failed.connect(failed.append)
+    sheets.maker.made.connect(made.append)
+    for name in ("chart-bw", "chart-large", "chart-bw"):
+        state = item(sheets, name).checkState()
+        item(sheets, name).setCheckState(Qt.CheckState(2 - state.value))
+        sheets._make()
+        QApplication.processEvents()
+    settle(sheets, qtbot)
+    assert failed == []
+    assert set(named(sheets)) == set(job.USUAL_SHEETS) - {"shopping"} | {"chart-large"}
+    assert made[-1] is sheets.printed
+    window.document.do(EDIT)
+    sheets.finish()
+    assert not sheets.maker.is_at_work
