@@ -1214,6 +1214,10 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>CSV</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Cancel</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3305,6 +3309,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Sa&amp;ve the yarn table…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Save &amp;as…</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3354,6 +3362,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Save the palette first: pictures are named from its folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the yarn table</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4338,6 +4350,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Write them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writing {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -61,6 +61,7 @@ ACTIONS: tuple[Action, ...] = (
         begins_group=True,
     ),
     Action("file.pdf", "File", "Save sheets as P&DF or pictures…", ("Ctrl+Alt+D",), lambda window: window.print_pdf()),
+    Action("file.yarn", "File", "Sa&ve the yarn table…", ("Ctrl+Alt+V",), lambda window: window.save_yarn_table()),
     Action("file.print", "File", "Prin&t…", ("Ctrl+P",), lambda window: window.print_paper()),
     Action("file.quit", "File", "&Quit", ("Ctrl+Q",), lambda window: window.close(), begins_group=True),
     Action(

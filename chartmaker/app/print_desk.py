@@ -40,6 +40,20 @@ class PrintDesk:
             work = self._pictures(path) if path.suffix.lower() in PICTURES else self._sheets()
             self._filing.make(tr("Printing {0}").format(path.name), work, path)
 
+    def save_yarn_table(self) -> None:
+        """Ask for a file, and write the yarn table to it for spreadsheets."""
+        path = self._filing.place_for(tr("Save the yarn table"), kinds(tr("CSV"), "*.csv"), ".csv")
+        if path is None:
+            return
+        appraisal = self._appraisal()
+
+        def work(_step: Callable[[int, int], None]) -> bytes:
+            from chartmaker.report.yarn_as_csv import yarn_as_csv
+
+            return yarn_as_csv(appraisal).encode()
+
+        self._filing.make(tr("Writing {0}").format(path.name), work, path)
+
     def print_paper(self) -> None:
         """Ask for a printer, and print on it."""
         from chartmaker.app.paper_printer import PaperPrinter, printer_for

@@ -224,6 +224,11 @@ class Window(QMainWindow):
         self.finish_typing()
         self._print_desk.print_paper()
 
+    def save_yarn_table(self) -> None:
+        """Write the yarn table, with what is still being typed."""
+        self.finish_typing()
+        self._print_desk.save_yarn_table()
+
     @property
     def _print_desk(self) -> PrintDesk:
         from chartmaker.app.print_desk import PrintDesk

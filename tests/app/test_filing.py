@@ -11,6 +11,7 @@ from chartmaker.files.design_reading import read_design
 from chartmaker.files.design_writing import save_design
 from chartmaker.files.palette_writing import save_palette
 from chartmaker.model.palette import Palette
+from chartmaker.report.yarn_as_csv import yarn_as_csv
 from tests.app.hand_at import drag, drawn
 from tests.builders import chart, lot
 
@@ -171,6 +172,15 @@ def test_a_picture_is_written_beside_the_windows_work(window, answers, tmp_path,
     with qtbot.waitSignal(window.background.ended, timeout=20_000):
         QTest.keyClick(window, Qt.Key.Key_E, CTRL)
     assert (tmp_path / "fabric.png").read_bytes().startswith(b"\x89PNG")
+
+
+def test_the_yarn_table_is_written_for_spreadsheets(window, answers, tmp_path, qtbot):
+    answers.path = tmp_path / "yarn"
+    with qtbot.waitSignal(window.background.ended, timeout=20_000):
+        QTest.keyClick(window, Qt.Key.Key_V, CTRL | Qt.KeyboardModifier.AltModifier)
+    written = (tmp_path / "yarn.csv").read_text(encoding="utf-8")
+    assert written == yarn_as_csv(window.document.appraisal)
+    assert len(written.splitlines()) == 1 + len(window.document.appraisal.letters)
 
 
 def test_printing_that_is_stopped_writes_nothing(window, answers, tmp_path, qtbot):
