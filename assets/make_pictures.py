@@ -34,6 +34,10 @@ PAGE_SCALE = 1.5
 PAGES = {"page-crown": ("chart", -1), "page-bath": ("baths", 0)}
 """The printed pages that are shown: of which sheet, and which page of it."""
 COMPARED_LOTS = ("weld-1", "weld-iron-1")
+STEADY_PAGES = ("hat", "yarn", "baths", "sheets")
+"""Pages that are shown as they come."""
+STEADY_SECONDS = 3.0
+"""For what such a page makes beside the window: the turning hat, the printed pages."""
 LOST_COLOURWAY = "red on blue"
 CURRENT_ROUND, CURRENT_STITCH = 27, 11
 """Where the cursor stands in the picture of the chart."""
@@ -56,6 +60,9 @@ def main() -> None:
         save_window(window, "window-chart")
         show_two_lots(application, window)
         save_window(window, "window-lots")
+        for page in STEADY_PAGES:
+            show_steady(application, window, page)
+            save_window(window, f"window-{page}")
         show_knitted(application, window)
         save_window(window, "window-knit")
         show_a_lost_pair(application, window)
@@ -93,6 +100,14 @@ def show_two_lots(application: QApplication, window: Window) -> None:
         raise RuntimeError("the window has no page of lots")
     page.pick(*COMPARED_LOTS)
     settle(application)
+
+
+def show_steady(application: QApplication, window: Window, page: str) -> None:
+    """Turn to a page, and wait until nothing moves on it any more."""
+    window.show_page(page)
+    end = time.monotonic() + STEADY_SECONDS
+    while time.monotonic() < end:
+        settle(application)
 
 
 def show_knitted(application: QApplication, window: Window) -> None:

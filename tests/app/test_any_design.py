@@ -64,7 +64,12 @@ def test_any_design_can_be_worked_on_by_keys_and_taken_back(shown, design):
     assert shown.document.design == design
 
 
-STRUCTURE = [action.id for action in ACTIONS if action.id.split(".")[0] in ("sign", "rounds", "bands")]
+STRUCTURE = [
+    action.id
+    for action in ACTIONS
+    if action.id.split(".")[0] in ("sign", "rounds", "bands") and not action.text.endswith("…")
+]
+"""What is done at once; a dialog would stay open over the windows of later tests."""
 
 
 @given(designs(), st.lists(st.sampled_from(STRUCTURE), max_size=8), st.data())
