@@ -1,6 +1,5 @@
 """What the marks mean: a chip for each letter with its shade, its grey and its mark, and the signs of the chart."""
 
-import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
@@ -25,7 +24,7 @@ ROW_MM = 6.2
 MOST_STRIP_SHARE = 0.2
 """Of the page's height: a strip that would take more leaves the lots' names to the key."""
 BARE_ENTRY_MM = 13.0
-"""Width of an entry without a name; a sign takes two."""
+"""Width of a letter without a name."""
 
 SIGN_WORDS = {
     Shaping.K2TOG: ("k2tog", "knit 2 together: leans right"),
@@ -123,15 +122,13 @@ def strip(appraisal: Appraisal, look: Look, frame: Frame, *, scale: float = 1.0)
     entries: tuple[LetterAppraisal | Sign, ...] = (*appraisal.letters, *signs_in(appraisal))
     most = MOST_STRIP_SHARE * frame.height
     for size in (scale, 1.0):
-        in_row = _in_row(appraisal, frame.width, size)
-        height = math.ceil(len(entries) / in_row) * ROW_MM * size
+        named = frame.width / _in_row(appraisal, frame.width, size)
+        places, height = _places(entries, frame.width, named=named, signed=_sign_width(size), scale=size)
         if height <= most:
-            step = frame.width / in_row
-            places = [(number % in_row * step, number // in_row, step) for number in range(len(entries))]
             break
     else:
         size = 1.0
-        places, height = _bare_places(entries, frame.width)
+        places, height = _places(entries, frame.width, named=BARE_ENTRY_MM, signed=_sign_width(size), scale=size)
     boxes = [
         box
         for entry, (x, row, wide) in zip(entries, places, strict=True)
@@ -140,19 +137,26 @@ def strip(appraisal: Appraisal, look: Look, frame: Frame, *, scale: float = 1.0)
     return Strip(tuple(boxes), height)
 
 
-def _bare_places(
-    entries: Sequence[LetterAppraisal | Sign], width: float
+def _places(
+    entries: Sequence[LetterAppraisal | Sign], width: float, *, named: float, signed: float, scale: float
 ) -> tuple[list[tuple[float, int, float]], float]:
-    """Give offset, row and width of entries without the lots' names, and the height that they take."""
+    """Give offset, row and width of each entry, letters and signs having a width each; and the height of all."""
     places: list[tuple[float, int, float]] = []
     x, row = 0.0, 0
     for entry in entries:
-        wide = BARE_ENTRY_MM * (2 if isinstance(entry, Sign) else 1)
-        if x + wide > width:
+        wide = min(signed if isinstance(entry, Sign) else named, width)
+        if x + wide > width + 1e-6:
             x, row = 0.0, row + 1
         places.append((x, row, wide))
         x += wide
-    return places, (row + 1) * ROW_MM
+    return places, (row + 1) * ROW_MM * scale
+
+
+def _sign_width(scale: float) -> float:
+    """Give the width that the signs have, whichever a hat uses, so that they stand alike on all."""
+    names = (*(name for name, _ in SIGN_WORDS.values()), PURL_WORDS[0], CATCH_WORDS[0])
+    longest = max(width_mm(name, size_pt=ENTRY_PT * scale) for name in names)
+    return longest + (CHIP_MM + 7.0) * scale
 
 
 def _entry(
