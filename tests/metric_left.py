@@ -3,7 +3,9 @@
 import re
 
 AMOUNT = re.compile(r"(?<![\w.])[−-]?\d+(?:[.,]\d+)? ?(?:cm|mm|m|g|kg)\b(?!/)")
-UNIT_ALONE = re.compile(r"(?:, | in |\()(?:cm|mm|m|g)\b|\b(?:cm|m|g)(?:,| round| high| short)")
+UNIT_ALONE = re.compile(
+    r"\b(?:centi|milli)?met(?:re|er)s?\b|\bgrams?\b|(?:, | in |\()(?:cm|mm|m|g)\b|\b(?:cm|m|g)(?:,| round| high| short)"
+)
 """In headings of columns and labels of fields."""
 STAYS = (
     # At the pot: scales there show grams, and shares of the fibre's weight are easy in grams and litres alone.

@@ -142,7 +142,7 @@ def test_what_is_there_already_is_left_alone(out, capsys):
         ("--head 56 --gauge 30x34 --shape tam --taper 3", "--taper is of stocking alone"),
         ("--head 56 --gauge 30x34 --shape stocking --taper 24", "take 11 or fewer at once"),
         ("--head 56", "the gauge is not said"),
-        ("--head 56 --gauge 100x20 --shape stocking", "the depth in cm is 265.8, outside 5 to 150"),
+        ("--head 56 --gauge 100x20 --shape stocking", "the depth is 265.8 cm, outside 5 to 150 cm"),
         ("--size womann --gauge 30x34", "there is no size 'womann'"),
         ("--head 56 --gauge 30x34 --depth 10", "leaves no body: ask for"),
         ("--head 56 --gauge 30x34 --letters a", "a letter is one capital"),

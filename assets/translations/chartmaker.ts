@@ -3765,11 +3765,11 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Take the length of a centimetre that the screen itself tells</source>
+        <source>Take the lot off {0}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Take the lot off {0}</source>
+        <source>Take the scale that the screen itself tells</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7878,7 +7878,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{0} units of the window to the centimetre</source>
+        <source>{0} units of the window to 1{1}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

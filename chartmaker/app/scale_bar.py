@@ -59,7 +59,8 @@ class ScaleBar(QWidget):
     def show_scale(self, units_per_cm: float) -> None:
         """Draw the bar at a scale."""
         self.units_per_cm = units_per_cm
-        self.setAccessibleDescription(tr("{0} units of the window to the centimetre").format(number(units_per_cm, 1)))
+        told = tr("{0} units of the window to 1{1}").format(number(units_per_cm * self._tick_cm, 1), tr(self._unit))
+        self.setAccessibleDescription(told)
         self.setMinimumWidth(self.sizeHint().width())
         self.updateGeometry()
         self.update()

@@ -45,7 +45,7 @@ class ViewStrip(QWidget):
             field.setToolTip(name)
         self.bar = ScaleBar()
         self.screens_word = QPushButton(tr("Reset"))
-        self.screens_word.setToolTip(tr("Take the length of a centimetre that the screen itself tells"))
+        self.screens_word.setToolTip(tr("Take the scale that the screen itself tells"))
         self._words = QLabel()
         self._words.setTextFormat(Qt.TextFormat.PlainText)
         self._words.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)

@@ -8,7 +8,14 @@ from chartmaker.knit.brims import Brim
 from chartmaker.knit.crown import FLAT, ROUND, Crown, steepest
 from chartmaker.knit.depth_rules import OVER_A_THIRD_CM, Plate, cap_depths, tam_depth
 from chartmaker.knit.profile import flat_disc_decreases
-from chartmaker.model.bounds import MOST_LETTERS, require_letter, require_one_of, require_short, require_within
+from chartmaker.model.bounds import (
+    MOST_LETTERS,
+    require_cm_within,
+    require_letter,
+    require_one_of,
+    require_short,
+    require_within,
+)
 from chartmaker.model.gauge import Gauge, Swatch
 from chartmaker.model.hat import SHAPES, Trim
 from chartmaker.model.units import Measured
@@ -78,7 +85,7 @@ class Answers:
         require_within("head_cm", self.head_cm, *HEADS_CM)
         require_within("metres_per_100g", self.metres_per_100g, 10, 5000)
         require_within("ease_percent", self.ease_percent, -40, 40)
-        require_within("the depth in cm", self.depth_cm, 5, 150)
+        require_cm_within("the depth", self.depth_cm, 5, 150)
         require_within("widen_percent", self.widen_percent, 10, 120)
         require_within("widen_rounds", self.widen_rounds, 1, 100)
         require_within("taper_decreases", self.taper_decreases, 1, 24)

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from chartmaker.knit.starting_counts import repeat_for
 from chartmaker.model.band import Band
-from chartmaker.model.bounds import require_one_of, require_within
+from chartmaker.model.bounds import require_cm_within, require_one_of
 from chartmaker.model.gauge import Gauge
 from chartmaker.model.hat import Fold
 from chartmaker.model.round import Round
@@ -43,7 +43,7 @@ class Brim:
 
     def __post_init__(self) -> None:
         require_one_of("a brim's kind", self.kind, tuple(BRIM_KINDS))
-        require_within("a brim's depth in cm", self.depth_cm, 0.5, 20)
+        require_cm_within("a brim's depth", self.depth_cm, 0.5, 20)
 
     @property
     def repeat(self) -> int:

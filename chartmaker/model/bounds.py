@@ -2,6 +2,8 @@
 
 import math
 
+from chartmaker.model.units import Measured
+
 MOST_STITCHES = 600
 """Stitches in a round."""
 MOST_ROUNDS = 600
@@ -21,9 +23,10 @@ LONGEST_TEXT = 20_000
 class OutOfRange(ValueError):  # noqa: N818 - the base class says that it is an error
     """A number outside its range, with the three numbers, for who tells them in other units."""
 
-    def __init__(self, name: str, value: float, lowest: float, highest: float) -> None:
-        super().__init__(f"{name} is {value:g}, outside {lowest:g} to {highest:g}")
-        self.numbers = (value, lowest, highest)
+    def __init__(self, sentence: str, *numbers: float) -> None:
+        """Take the sentence, and the number with its range."""
+        super().__init__(sentence)
+        self.numbers = numbers
 
 
 def require_within(name: str, value: float, lowest: float, highest: float) -> None:
@@ -34,7 +37,23 @@ def require_within(name: str, value: float, lowest: float, highest: float) -> No
     if not math.isfinite(value):
         raise ValueError(f"{name} must be a finite number, not {value}")
     if not lowest <= value <= highest:
-        raise OutOfRange(name, value, lowest, highest)
+        raise OutOfRange(f"{name} is {value:g}, outside {lowest:g} to {highest:g}", value, lowest, highest)
+
+
+def require_cm_within(name: str, length_cm: float, lowest_cm: float, highest_cm: float) -> None:
+    """Refuse a length as `require_within` does, in a sentence that can be told in inches too."""
+    if not math.isfinite(length_cm):
+        raise ValueError(f"{name} must be a finite number, not {length_cm}")
+    if not lowest_cm <= length_cm <= highest_cm:
+        raise OutOfRange(
+            Measured(
+                lambda units: (
+                    f"{name} is {units.length.brief(length_cm)}, outside {units.length.brief_figure(lowest_cm)} to "
+                    f"{units.length.brief(highest_cm)}"
+                )
+            ),
+            *(length_cm, lowest_cm, highest_cm),
+        )
 
 
 def require_text(name: str, value: str) -> None:

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from chartmaker.model.bounds import require_within
+from chartmaker.model.bounds import require_cm_within, require_within
 from chartmaker.model.units import Measured
 
 
@@ -45,8 +45,8 @@ def gauge_counted(*, stitches: float, width_cm: float, rounds: float, height_cm:
     """
     require_within("the stitches counted", stitches, 1, 10_000)
     require_within("the rounds counted", rounds, 1, 10_000)
-    require_within("the width counted over, in cm", width_cm, 0.5, 1000)
-    require_within("the height counted over, in cm", height_cm, 0.5, 1000)
+    require_cm_within("the width counted over", width_cm, 0.5, 1000)
+    require_cm_within("the height counted over", height_cm, 0.5, 1000)
     return Gauge(stitches_per_10cm=10 * stitches / width_cm, rounds_per_10cm=10 * rounds / height_cm)
 
 

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from chartmaker.model.bounds import MOST_ROUNDS, require_letter, require_one_of, require_within
+from chartmaker.model.bounds import MOST_ROUNDS, require_cm_within, require_letter, require_one_of, require_within
 
 SHAPES = ("cap", "tam", "stocking")
 CAST_ON_METHODS = ("long-tail", "knitted", "provisional")
@@ -47,7 +47,7 @@ class Trim:
     def __post_init__(self) -> None:
         require_one_of("a trim's kind", self.kind, TRIM_KINDS)
         require_letter("a trim's letter", self.letter)
-        require_within(f"a {self.kind}'s size in cm", self.size_cm, 1, 40)
+        require_cm_within(f"a {self.kind}'s size", self.size_cm, 1, 40)
 
 
 @dataclass(frozen=True, slots=True)

@@ -87,5 +87,5 @@ def test_the_shallowest_brim_still_has_two_rounds_each_side():
 def test_a_kind_that_there_is_not_and_a_depth_that_no_brim_has_are_refused():
     with pytest.raises(ValueError, match="a brim's kind is 'lace'"):
         Brim("lace")
-    with pytest.raises(ValueError, match="a brim's depth in cm is 50"):
+    with pytest.raises(ValueError, match="a brim's depth is 50 cm"):
         Brim("hem", 50)

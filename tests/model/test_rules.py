@@ -49,7 +49,7 @@ BROKEN_RULES = [
     (lambda: CastOn("A", "glued"), "the cast-on method is 'glued'; it can be long-tail, knitted, provisional"),
     (lambda: Finish("A", "sewn"), "the finishing method is 'sewn'; it can be drawn-through"),
     (lambda: Trim(kind="bead", letter="A", size_cm=5), "a trim's kind is 'bead'; it can be pompom, tassel"),
-    (lambda: Trim(kind="tassel", letter="A", size_cm=0), "a tassel's size in cm is 0, outside 1 to 40"),
+    (lambda: Trim(kind="tassel", letter="A", size_cm=0), "a tassel's size is 0 cm, outside 1 to 40 cm"),
     (lambda: Allowances(tail_cm=-1.0), "tail_cm is -1, outside 0 to 200"),
     (lambda: Limits(value_soft=21.0), "value_soft is 21, above value_clear, 20"),
     (lambda: Viewing(illuminant="moon"), "illuminant is 'moon'; it can be D65, D50, A, LED-B3, FL11"),
