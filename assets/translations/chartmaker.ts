@@ -3941,7 +3941,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>There is no swatch: this is Munden's relation for plain machine-knit wool, from dry relaxed (Ks {0}) to fully relaxed ({1}), since nobody can say beforehand how far your fabric will relax.</source>
+        <source>There is no swatch: this is Munden's relation for plain machine-knit wool, from dry relaxed (Ks {0}) to fully relaxed ({1}), since nobody can say beforehand how far your fabric will relax, and with a gauge that is right to half a stitch and half a round.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -18,6 +18,8 @@ KS_FULLY_RELAXED = 23.1
 """Plain knit, fully relaxed: Kc 5.5 × Kw 4.2 (data of GATE TF 2015, question 54)."""
 SWATCH_ERROR_PERCENT = 5.0
 """How far one swatch may be off, from its counting, its stretching and the scale: common practice, no source."""
+COUNTED_TO = 0.5
+"""Stitches, and rounds, over 10 cm that a gauge is right to: common practice, no source."""
 T_95_OF_MANY = 1.645
 """0.95 quantile of the normal distribution (NIST/SEMATECH e-Handbook, table 1.3.6.7.2, the last row)."""
 
@@ -41,7 +43,7 @@ class LoopLength:
             return (
                 "There is no swatch: this is Munden's relation for plain machine-knit wool, from dry relaxed "
                 f"(Ks {KS_DRY_RELAXED:g}) to fully relaxed ({KS_FULLY_RELAXED:g}), since nobody can say beforehand how "
-                "far your fabric will relax."
+                "far your fabric will relax, and with a gauge that is right to half a stitch and half a round."
             )
         if self.deviation_cm is None:
             return f"One swatch: taken as right to {SWATCH_ERROR_PERCENT:g} %, for its counting and weighing."
@@ -60,10 +62,17 @@ def munden_loop_cm(stitches_per_cm2: float, ks: float) -> float:
 
 
 def loop_from_gauge(gauge: Gauge) -> LoopLength:
-    """Estimate the loop length from gauge, between the dry relaxed and the fully relaxed state."""
-    density = 1 / (gauge.stitch_width_cm * gauge.round_height_cm)
-    states = (KS_DRY_RELAXED, KS_WET_RELAXED, KS_FULLY_RELAXED)
-    return LoopLength(Interval(*(munden_loop_cm(density, ks) for ks in states)), "gauge")
+    """Estimate the loop length from gauge, between the dry relaxed and the fully relaxed state.
+
+    The low end has half a stitch and half a round more over 10 cm than the gauge says, the high end as many less.
+    """
+    states = ((KS_DRY_RELAXED, COUNTED_TO), (KS_WET_RELAXED, 0.0), (KS_FULLY_RELAXED, -COUNTED_TO))
+    found = [munden_loop_cm(_stitches_per_cm2(gauge, more), ks) for ks, more in states]
+    return LoopLength(Interval(*found), "gauge")
+
+
+def _stitches_per_cm2(gauge: Gauge, more: float) -> float:
+    return (gauge.stitches_per_10cm + more) * (gauge.rounds_per_10cm + more) / 100
 
 
 def swatch_loop_cm(swatch: Swatch, design: Design) -> float:

@@ -50,6 +50,14 @@ def test_the_loop_fits_its_own_gauge(stitches: float, rounds: float) -> None:
     assert loop.cm.low < loop.cm.likely < loop.cm.high
 
 
+def test_the_gauge_s_own_error_widens_the_interval_on_either_side() -> None:
+    """By hand: 20 and 25 over 10 cm, half a stitch and half a round more or less, with Munden's constants."""
+    loop = loop_from_gauge(Gauge(stitches_per_10cm=20, rounds_per_10cm=25)).cm
+    assert loop.low == pytest.approx(math.sqrt(19.0 / (2.05 * 2.55)))
+    assert loop.likely == pytest.approx(math.sqrt(21.6 / (2.0 * 2.5)))
+    assert loop.high == pytest.approx(math.sqrt(23.1 / (1.95 * 2.45)))
+
+
 def plain(*swatches: Swatch, **settings: Any) -> Design:
     return chart("A | ....", swatches=swatches, **settings)
 
@@ -116,9 +124,11 @@ def test_two_swatches_that_agree_by_luck_are_not_taken_as_exact() -> None:
     assert loop.cm.high == pytest.approx(1.5 * (1 + 0.05 / math.sqrt(2)))
 
 
-def test_without_a_swatch_the_interval_is_wider_and_says_why() -> None:
-    one, none = loop_length(plain(Swatch(stitches=100, metres=1.5))), loop_length(plain())
-    assert none.cm.high / none.cm.low > 1.10 > one.cm.high / one.cm.likely
+@pytest.mark.parametrize("count", [5, 28, 100])
+def test_without_a_swatch_the_interval_is_wider_and_says_why(count: float) -> None:
+    gauge = Gauge(stitches_per_10cm=count, rounds_per_10cm=count)
+    one, none = loop_length(plain(Swatch(stitches=100, metres=1.5))), loop_length(plain(gauge=gauge))
+    assert none.cm.high / none.cm.low > one.cm.high / one.cm.low
     assert "relax" in none.why
     assert "relax" not in one.why
 
