@@ -1,12 +1,13 @@
 """What a change would do to the yarn: another size, another colourway, a band left out."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from chartmaker.knit.fit import Candidate, cast_on_edit, fit
 from chartmaker.knit.yarn import Requirement, needs_of
+from chartmaker.model.band import Band
 from chartmaker.model.band_edits import delete_band
-from chartmaker.model.counts import rounds_not_meeting
 from chartmaker.model.design import Design
 from chartmaker.model.edits import Edit, ReplaceSetting
 from chartmaker.model.units import Measured
@@ -76,9 +77,31 @@ def _without_bands(design: Design) -> Iterator[WhatIf]:
     """Offer to drop each band whose going leaves the counts of the others as well as they met before."""
     if len(design.bands) == 1:
         return
-    missed = len(rounds_not_meeting(design))
+    names = [band.name for band in design.bands]
     for index, band in enumerate(design.bands):
-        edit = delete_band(design, band=index)
-        if edit and len(rounds_not_meeting(edit.applied_to(design))) <= missed:
+        edit = delete_band(design, band=index) if _may_go(design.bands, index) else None
+        if edit:
+            place = f"band {index + 1}"
+            name = band.name if names.count(band.name) == 1 else f"{band.name} ({place})"
             rounds = f"{len(band.rounds)} round{'s' if len(band.rounds) > 1 else ''}"
-            yield WhatIf(kind=WITHOUT_BAND, text=f"{band.name or f'band {index + 1}'}, {rounds}", edit=edit)
+            yield WhatIf(kind=WITHOUT_BAND, text=f"{name if band.name else place}, {rounds}", edit=edit)
+
+
+def _may_go(bands: Sequence[Band], index: int) -> bool:
+    """Tell whether a band can go without a place more where counts do not meet."""
+    lower = bands[index - 1] if index else None
+    if index + 1 == len(bands) or _meets(bands[index + 1], lower):
+        return True
+    met_before = _meets(bands[index], lower) and _meets(bands[index + 1], bands[index])
+    return not met_before or _breaks_inside(bands[index])
+
+
+def _meets(band: Band, lower: Band | None) -> bool:
+    """Tell whether a band's first round eats what the last of the one below holds; the hat's first is all plain."""
+    if lower is None:
+        return not band.rounds[0].is_shaped
+    return band.eaten(0) == lower.stitches(len(lower.rounds) - 1)
+
+
+def _breaks_inside(band: Band) -> bool:
+    return any(line.eaten != len(below) for below, line in pairwise(band.rounds))

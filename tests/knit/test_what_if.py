@@ -1,5 +1,7 @@
 """What a change would do to the yarn: each is the same as making the change and working everything out again."""
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given, settings
 
@@ -58,3 +60,21 @@ def test_no_change_leaves_more_rounds_unmet_and_each_is_what_appraising_it_says(
         assert len(rounds_not_meeting(after)) <= len(rounds_not_meeting(design))
         then = [change.then for change in changed_yarn(design, one.edit) if change.then]
         assert then == [letter.requirement for letter in appraise(after).letters]
+
+
+@settings(max_examples=40)
+@given(designs())
+def test_just_those_bands_can_go_without_which_no_more_rounds_miss(design: Design) -> None:
+    missed = len(rounds_not_meeting(design))
+    numbers = range(len(design.bands)) if len(design.bands) > 1 else ()
+    expected = [(*design.bands[:number], *design.bands[number + 1 :]) for number in numbers]
+    expected = [bands for bands in expected if len(rounds_not_meeting(replace(design, bands=bands))) <= missed]
+    offered = [one.edit.applied_to(design).bands for one in what_ifs(design) if one.kind == WITHOUT_BAND]
+    assert offered == expected
+
+
+def test_bands_of_one_name_are_told_apart_by_their_place() -> None:
+    plain, other = chart("A | ..", times=10).bands[0], chart("B | ..", times=10).bands[0]
+    hat = replace(HAT, bands=(replace(plain, name="rest"), replace(other, name="edge"), replace(plain, name="rest")))
+    without = [one.text for one in what_ifs(hat) if one.kind == WITHOUT_BAND]
+    assert without == ["rest (band 1), 1 round", "edge, 1 round", "rest (band 3), 1 round"]
