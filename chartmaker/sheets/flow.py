@@ -106,6 +106,9 @@ def flowed_into(blocks: Sequence[Block], frames: Iterator[Frame], *, most: float
     filled: list[list[Box]] = [[]]
     y = frame.top
     for group in _kept_together(blocks, most=most):
+        if not any(block.boxes for block in group):  # room alone begins no page
+            y = y if y == frame.top else min(y + height_of(group), frame.bottom)
+            continue
         while y + height_of(group) > frame.bottom and (y > frame.top or frame.height < most):
             frame = next(frames)
             filled.append([])

@@ -33,6 +33,16 @@ def boxes_outside(pages, paper):
     return found
 
 
+def empty_pages(pages, paper):
+    """Find pages with nothing between head and foot."""
+    found = []
+    for number, page in enumerate(pages, start=1):
+        frame = paper.cover_frame if page.sheet == "cover" else paper.frame
+        if not any(frame.top - 1 <= box.extent[1] and box.extent[3] <= frame.bottom + 1 for box in page.boxes):
+            found.append(number)
+    return found
+
+
 @pytest.mark.parametrize("is_landscape", [False, True], ids=["upright", "lying"])
 @pytest.mark.parametrize("paper", PAPERS)
 @given(design=designs(), lines=st.sampled_from([0, 5, 10]))
@@ -46,7 +56,9 @@ def test_nothing_leaves_the_margins(design, lines, paper, is_landscape):
     job = PrintJob(
         paper=paper, is_landscape=is_landscape, sheets=SHEETS, printed_on=dt.date(2026, 11, 25), heavy_lines=lines
     )
-    assert boxes_outside(plan_pages(appraise(design), job), job.sheet) == []
+    pages = plan_pages(appraise(design), job)
+    assert boxes_outside(pages, job.sheet) == []
+    assert empty_pages(pages, job.sheet) == []
 
 
 @pytest.mark.parametrize("paper", PAPERS.values(), ids=PAPERS)

@@ -25,6 +25,7 @@ from chartmaker.sheets.plan import plan_pages
 from chartmaker.sheets.print_sheets import print_sheets
 from tests.builders import chart, lot
 from tests.sheets.reading import decoded_chart
+from tests.sheets.test_pages import empty_pages
 from tests.sheets.test_print_sheets import fonts_of, hat, tenths
 
 EXAMPLES = sorted((Path(__file__).parents[2] / "examples").glob("*.hat.toml"))
@@ -83,6 +84,13 @@ def test_every_figure_of_yarn_and_contrast_reads_back_whole_on_every_paper(cap, 
             assert tenths(afar[pair.letters].value_difference, *(one.value_difference for one in pair.to_eyes)) in words
         for light in pair.in_lights:
             assert f"{light.value_difference:.1f}" in words
+
+
+@pytest.mark.parametrize(("paper", "is_landscape"), EVERY_LIE)
+@pytest.mark.parametrize("path", EXAMPLES, ids=lambda path: path.name.split(".")[0])
+def test_no_page_of_an_example_is_empty(path, paper, is_landscape):
+    job = PrintJob(paper=paper, is_landscape=is_landscape, sheets=SHEETS)
+    assert empty_pages(plan_pages(appraise(read_design(path)), job), job.sheet) == []
 
 
 @pytest.mark.parametrize(("paper", "is_landscape"), EVERY_LIE)
