@@ -261,7 +261,7 @@ def _row(line: Line, *, column: float, width: float, setting: Setting) -> list[B
     for words in line.details:
         blocks += [block_moved(block, x) for block in _words(words, width - x, detail, MOST_DETAIL_LINES)]
     for words in line.cautions:
-        blocks += _warned(words, x, width, setting.warned)
+        blocks += warned(words, x, width, setting.warned)
     return kept([*blocks, Block(setting.gap_em * em)])
 
 
@@ -270,7 +270,7 @@ def block_moved(block: Block, dx: float) -> Block:
     return Block(block.height, tuple(box.moved(dx, 0.0) for box in block.boxes))
 
 
-def _warned(words: str, x: float, width: float, style: Style) -> list[Block]:
+def warned(words: str, x: float, width: float, style: Style) -> list[Block]:
     """Give a caution at the very line that it belongs to, with its sign."""
     em = style.size_pt * MM_PER_PT
     blocks = [
@@ -297,4 +297,4 @@ def _always(width: float, setting: Setting) -> Iterator[Block]:
     places = ("every bath", "powder", "hot pot")
     words = " ".join(each.short for each in GENERAL if each.place in places)
     yield Block(1.2 * em, (Lines(((0, 0.4 * em, width, 0.4 * em),), 0.5, ACCENT),), keeps_next=True)
-    yield from kept([*_warned(words, 0.0, width, style), *_warned(LABELS_FIRST, 0.0, width, style)])
+    yield from kept([*warned(words, 0.0, width, style), *warned(LABELS_FIRST, 0.0, width, style)])

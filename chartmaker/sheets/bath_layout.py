@@ -9,16 +9,30 @@ from chartmaker.dye.spoons import WEIGH_INSTEAD
 from chartmaker.dye.timetable import Step
 from chartmaker.model.units import METRIC, Units
 from chartmaker.planning import plan_for
-from chartmaker.sheets.bath_card import card_pages, dyestuff_name
+from chartmaker.sheets.bath_card import card_pages, dyestuff_name, warned
 from chartmaker.sheets.boxes import Body, Bookmark, Box, Lines, Marks, Segment, Style, text_at
 from chartmaker.sheets.cautions import DEFERS, cautions_for
-from chartmaker.sheets.flow import BODY, SMALL, Block, bulleted, flowed, heading, kept, line_height, paragraph, space
+from chartmaker.sheets.flow import (
+    BODY,
+    SMALL,
+    Block,
+    bulleted,
+    flowed,
+    heading,
+    height_of,
+    kept,
+    line_height,
+    paragraph,
+    space,
+    stacked,
+)
 from chartmaker.sheets.ink import ACCENT, BLACK
 from chartmaker.sheets.marks import GRADE_MARKS, TICK_BOX, WARNING
 from chartmaker.sheets.paper import Frame
-from chartmaker.sheets.tables import CLOSE_PAD_MM, Cell, Column, Drawn, scaled, table
+from chartmaker.sheets.tables import CELL, CLOSE_PAD_MM, GUTTER_MM, Cell, Column, Drawn, scaled, table
 
 PLAIN = Style(11.0)
+WARNED = Style(8.0, bold=True)
 NARROW_MM = 150.0
 FILL_IN_MM = 12.0
 """From row to row of what is filled in by hand."""
@@ -62,9 +76,11 @@ def _no_baths(appraisal: Appraisal, width: float) -> Iterator[Block]:
 
 def _days(card: BathCard, width: float) -> Iterator[Block]:
     """Give the times of one bath, what is good to know of it, and room to write down what the pot really did."""
-    yield heading(f"{dyestuff_name(card.plan.bath)}: times and record", width=width)
-    columns = scaled((Column("", 8), Column("from hour", 20, "right"), Column("", 150, most_lines=4)), width)
-    yield from table(columns, [_step(step) for step in card.timetable], pad=CLOSE_PAD_MM)
+    bath = card.plan.bath
+    yield heading(f"{dyestuff_name(bath)}, bath {bath.id}: times and record", width=width)
+    columns = scaled((Column("", 8), Column("from hour", 20, "right"), Column("", 150)), width)
+    room = columns[-1].width - GUTTER_MM
+    yield from table(columns, [_step(step, room) for step in card.timetable], pad=CLOSE_PAD_MM)
     yield space(1.5)
     for text in _good_to_know(card):
         yield from paragraph(text, width=width, style=SMALL)
@@ -73,9 +89,13 @@ def _days(card: BathCard, width: float) -> Iterator[Block]:
     yield space(3.0)
 
 
-def _step(step: Step) -> list[Cell]:
+def _step(step: Step, room: float) -> list[Cell]:
+    """Give a step with its box to tick, and below its words what the hand must mind there."""
     tick = Drawn(3.6, (Marks(TICK_BOX, ((1.6, 2.1),), 3.0, BLACK),))
-    return [tick, f"{step.starts_h:.1f}", f"{step.text} ({step.source})"]
+    lines = paragraph(f"{step.text} ({step.source})", width=room, style=CELL)
+    for words in step.cautions:
+        lines += warned(words, 0.0, room, WARNED)
+    return [tick, f"{step.starts_h:.1f}", Drawn(height_of(lines), tuple(stacked(lines)))]
 
 
 def _good_to_know(card: BathCard) -> Iterator[str]:

@@ -80,7 +80,7 @@ def fact(name: str, text: str, *, width: float, name_width: float = 40.0) -> lis
 
 def beside(left: Sequence[Block], right: Sequence[Block], *, right_x: float) -> Block:
     """Give two short stacks side by side as one block."""
-    boxes = (*_stacked(left, 0.0), *_stacked(right, right_x))
+    boxes = (*stacked(left), *stacked(right, right_x))
     return Block(max(height_of(left), height_of(right)), boxes)
 
 
@@ -141,7 +141,8 @@ def _kept_together(blocks: Sequence[Block], *, most: float) -> list[list[Block]]
     return [group for parts in fitting for group in parts]
 
 
-def _stacked(blocks: Sequence[Block], x: float) -> tuple[Box, ...]:
+def stacked(blocks: Sequence[Block], x: float = 0.0) -> tuple[Box, ...]:
+    """Give the boxes of blocks one below the other, moved to the right."""
     boxes: list[Box] = []
     y = 0.0
     for block in blocks:

@@ -80,6 +80,11 @@ def test_cautions_stand_where_the_hand_meets_the_hazard():
     assert lines["alum"] == ("Eye damage (H318): eye shield.",)
     assert lines["washing soda"] == ("Burns eyes and skin: into the water, never water onto it.",)
     assert lines["water"] == ()
+    words = told(appraisal)
+    for step in card.timetable:
+        for caution in step.cautions:
+            assert f"{step.source}) " in words
+            assert caution in words[words.index("times and record") :]
 
 
 def test_every_bath_has_its_card_and_its_bookmark():
