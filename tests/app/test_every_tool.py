@@ -101,9 +101,13 @@ def test_press_move_and_release_are_one_step_to_take_back_and_take_again(window,
 
 
 def shaped(window):
-    """Make the stitch where the drag ends a decrease, so that there is something to make plain."""
+    """Make the stitch where the drag ends a decrease, so that there is something to make plain.
+
+    The round moves over as it gets one stitch less, so that the sign is set beside the place where it comes to stand.
+    """
     take(window, "sign.k2tog")
-    QTest.mouseClick(window.chart.canvas.viewport(), LEFT, NONE, point(window.chart.canvas, WAY[-1]))
+    row, column = WAY[-1]
+    QTest.mouseClick(window.chart.canvas.viewport(), LEFT, NONE, point(window.chart.canvas, (row, column + 1)))
 
 
 @pytest.mark.parametrize("name", TOOLS)
