@@ -67,8 +67,8 @@ class _Stock:
     spare_g: float
     grams_for_a_gram: float
     """How much of it does for a gram of the short lot, by their grists."""
-    tails_g: float
-    """The two tails of one strand of it."""
+    strand_g: float
+    """What it may take more, once it is begun anew or carried up."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,10 +91,11 @@ def reliefs(facts: Facts) -> tuple[Relief, ...]:
 
 def _of_letter(facts: Facts, letter: LetterAppraisal) -> Iterator[Relief]:
     uses = _uses(facts, letter.letter)
+    wanted_g = letter.requirement.short_g + _strand_g(facts, letter.requirement.metres_per_100g)
     for stock in _stocks(facts, letter):
         windows = [
             made
-            for window in _windows(uses, stock.letter, letter.requirement.short_g)
+            for window in _windows(uses, stock.letter, wanted_g)
             if (made := _relief(facts, letter, stock, window))
         ]
         if windows:
@@ -128,27 +129,34 @@ def _stocks(facts: Facts, letter: LetterAppraisal) -> Iterator[_Stock]:
         name = letters.get(lot.id, free)
         if shade and spare > 0 and name:
             grist = grist_of(lot, facts.palette) or facts.design.metres_per_100g
-            tails_g = 2 * facts.design.allowances.tail_cm / grist
-            yield _Stock(lot, name, shade, spare, letter.requirement.metres_per_100g / grist, tails_g)
+            strand_g = _strand_g(facts, grist)
+            yield _Stock(lot, name, shade, spare, letter.requirement.metres_per_100g / grist, strand_g)
 
 
-def _windows(uses: Sequence[_Use], instead: str, short_g: float) -> Iterator[Sequence[_Use]]:
-    """Give, from each round on, the fewest consecutive uses that take as much as is short; none has `instead` yet."""
+def _strand_g(facts: Facts, metres_per_100g: float) -> float:
+    """Give the planned grams of two tails, or of a strand carried up for as long as any is: a window costs either."""
+    allowances = facts.design.allowances
+    carried_cm = allowances.carry_up_rounds * facts.design.gauge.round_height_cm
+    reserve = 1 + allowances.reserve_percent / 100
+    return max(2 * allowances.tail_cm, carried_cm) / metres_per_100g * reserve
+
+
+def _windows(uses: Sequence[_Use], instead: str, wanted_g: float) -> Iterator[Sequence[_Use]]:
+    """Give, from each round on, the fewest consecutive uses that take as much as wanted; none has `instead` yet."""
     for start in range(len(uses)):
         taken = 0.0
         for end in range(start, len(uses)):
             if instead in uses[end].line.letters:
                 break
             taken += uses[end].grams
-            if taken >= short_g:
+            if taken >= wanted_g:
                 yield uses[start : end + 1]
                 break
 
 
 def _relief(facts: Facts, letter: LetterAppraisal, stock: _Stock, window: Sequence[_Use]) -> Relief | None:
     spared = sum(use.grams for use in window)
-    # A strand more is begun and ended; its tails come on top.
-    taken = spared * stock.grams_for_a_gram + stock.tails_g
+    taken = spared * stock.grams_for_a_gram + stock.strand_g
     if taken > stock.spare_g or letter.shade is None:
         return None
     after, low = _worst(facts, letter.letter, stock.shade, window)

@@ -89,3 +89,20 @@ def test_a_letter_that_is_the_lot_already_is_used_where_it_does_not_stand() -> N
     (relief,) = reliefs(appraisal)
     assert relief.instead == "C"
     assert after(appraisal, relief).design.letters_in_use == "ABC"
+
+
+@pytest.mark.parametrize("dark_g", [3.45, 3.99, 4.52, 4.87])
+def test_a_lot_whose_strand_is_cut_by_the_relief_is_enough_for_its_new_tails_too(dark_g: float) -> None:
+    ends, middle = "\n".join(["B C | .x"] * 8), "\n".join(["A B | .x"] * 12)
+    lots = {
+        "A": lot("light", lab=LIGHT, on_hand_g=100),
+        "B": lot("dark", lab=DARK, on_hand_g=dark_g),
+        "C": lot("near", lab=(60.0, 0.0, 0.0), on_hand_g=100),
+    }
+    appraisal = appraise(chart("\n".join((ends, middle, ends)), times=36, lots=lots))
+    (relief,) = (one for one in reliefs(appraisal) if one.lot.id == "near")
+    assert relief.first >= 8
+    assert relief.last < 20
+    mended = after(appraisal, relief)
+    assert mended.letter("B").requirement.short_g == 0
+    assert all(letter.requirement.short_g == 0 for letter in mended.letters)
