@@ -281,7 +281,7 @@ def _entry(card: BathCard) -> str:
     text = f"{name[:1].upper()}{name[1:]}\n" + tr("{0} g, {1}").format(grams(card.plan.fibre_g), duration(card.hours))
     if not card.supply.is_enough and card.supply.is_listed:
         text += "\n" + tr("!  {0} g of dyestuff missing").format(grams(card.supply.missing_g))
-    if card.pot.turns > 1:
+    if card.pot.pot is not None and not card.pot.is_held:
         text += "\n" + tr("!  no pot holds it")
     return text
 

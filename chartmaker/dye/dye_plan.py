@@ -120,7 +120,7 @@ def _card(palette: Palette, plan: BathPlan, shared: Sequence[Mordanting], supply
         plan=plan,
         strengths=strengths(palette, plan.bath, [load.load for load in plan.loads]),
         supply=supply,
-        pot=pot_for(palette.pots, plan.water_l, metal=metal),
+        pot=pot_for(palette.pots, plan.water_l, metal=metal, least_l=plan.skein_l),
         mordantings=mine,
         assists=assists_of(plan),
         weighed=tuple(

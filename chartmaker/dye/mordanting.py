@@ -2,7 +2,7 @@
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from chartmaker.dye.cautions import metal_in
 from chartmaker.dye.plan import BathPlan, Portion
@@ -85,13 +85,14 @@ def _mordanting(
 ) -> Mordanting:
     fibre = sum(baths.values())
     metal = metal_in(mordants[0].name)
-    pot = pot_for(pots, fibre / 100 * MORDANT_L_PER_100G, metal=metal)
+    skein_l = habits.skein_g / 100 * MORDANT_L_PER_100G
+    pot = pot_for(pots, fibre / 100 * MORDANT_L_PER_100G, metal=metal, least_l=skein_l)
     weights = _split(fibre, pot, habits.skein_g)
     return Mordanting(
         mordants=mordants,
         baths=tuple(baths.items()),
         metal=metal,
-        pot=pot if pot.turns > MOST_TURNS else PotUse(pot.litres, pot.pot, len(weights), metal),
+        pot=pot if pot.turns > MOST_TURNS else replace(pot, turns=len(weights)),
         turns=tuple(Turn(one, one / 100 * MORDANT_L_PER_100G, _portions(mordants, one)) for one in weights),
     )
 

@@ -103,6 +103,11 @@ class BathPlan:
         return self.bath.liquor_l_per_100g / 100 * self.heaviest_g
 
     @property
+    def skein_l(self) -> float:
+        """Liquor of one skein; 0 where fibre is weighed freely."""
+        return self.bath.liquor_l_per_100g / 100 * self.loads[0].habits.skein_g
+
+    @property
     def lots(self) -> frozenset[str]:
         """All lots that are short and that this bath dyes."""
         return frozenset(lot for load in self.loads for lot, _ in load.lots)

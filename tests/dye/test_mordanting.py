@@ -63,3 +63,19 @@ def test_the_smallest_pot_that_holds_the_liquor_is_taken():
     use = pot_for(pots, 20.0)
     assert (use.pot.name, use.turns) == ("big", 3)
     assert pot_for([], 3.0).text == "a dye pot that holds 3.0 L of liquor"
+
+
+def test_a_pot_too_small_for_one_skein_is_told_so_and_is_never_said_to_hold_it():
+    pan = Pot(name="pan", litres=0.5)
+    (alum,) = planned(pan, weld=50)
+    # A skein of 50 g wants 2 L at 4 L to 100 g.
+    assert alum.pot.is_too_small
+    assert "takes the" not in alum.pot.text
+    assert "nor the 2.0 L of one skein: pan (0.5 L) is too small" in alum.pot.text
+
+
+def test_a_bath_is_split_by_whole_skeins():
+    # 4 skeins of 1 L; a pot of 1.9 L takes one at a time, one of 2.5 L two.
+    assert pot_for([Pot(name="low", litres=1.9)], 4.0, least_l=1.0).turns == 4
+    assert pot_for([Pot(name="high", litres=2.5)], 4.0, least_l=1.0).turns == 2
+    assert pot_for([Pot(name="low", litres=1.9)], 4.0).turns == 3
