@@ -3,8 +3,8 @@
 from dataclasses import dataclass, field, replace
 
 from chartmaker.dye.plan import BathPlan, Load
+from chartmaker.dye.supply import taken_from
 from chartmaker.model.bath_record import BathRecord, LoadRecord
-from chartmaker.model.dyeing import Dyestuff
 from chartmaker.model.palette import Bath, Lot, Palette, Planned
 from chartmaker.model.palette_edits import ReplacePalette, free_id
 
@@ -134,13 +134,8 @@ def taken_off(palette: Palette, plan: BathPlan, record: BathRecord) -> Palette:
         replace(each, on_hand_g=round(max(0.0, each.on_hand_g - fibre.get(each.yarn, 0.0)), 3))
         for each in palette.undyed
     )
-    left = record.dyestuff_g or 0.0
-    shelf = []
-    for each in palette.dyestuffs:
-        taken = min(each.on_hand_g, left) if _is_of(each, plan.bath) else 0.0
-        left -= taken
-        shelf.append(replace(each, on_hand_g=round(each.on_hand_g - taken, 3)) if taken else each)
-    return replace(palette, undyed=undyed, dyestuffs=tuple(shelf))
+    shelf = taken_from(palette.dyestuffs, plan.bath, record.dyestuff_g or 0.0)
+    return replace(palette, undyed=undyed, dyestuffs=shelf)
 
 
 def _with_plan(palette: Palette, at_hand: Palette, plan: BathPlan) -> Palette:
@@ -235,8 +230,3 @@ def _name(recipe: Bath, load: int, day: str) -> str:
 def _yarn_of(palette: Palette, plan: BathPlan, load: int) -> str:
     found = next((one for one in plan.loads if one.load == load), None)
     return found.yarn if found and palette.yarn(found.yarn) else ""
-
-
-def _is_of(each: Dyestuff, bath: Bath) -> bool:
-    same = each.name.casefold().strip() == bath.dyestuff.casefold().strip()
-    return same and each.state == bath.state and (each.part == bath.part or not each.part or not bath.part)

@@ -1,7 +1,7 @@
 """Whether what was gathered is enough: how much fibre it serves, and what is missing."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from chartmaker.dye.plan import BathPlan
 from chartmaker.model.dyeing import Dyestuff
@@ -72,11 +72,11 @@ def supplies(plans: Sequence[BathPlan], shelf: Sequence[Dyestuff]) -> tuple[Supp
 
 def _supply(plan: BathPlan, shelf: Sequence[Dyestuff], left: dict[tuple[str, str, str], float]) -> Supply:
     bath = plan.bath
-    fitting = sorted((each for each in shelf if _is_for(each, bath)), key=lambda each: each.state != bath.state)
+    fitting = _fitting(shelf, bath)
     at_hand, wanted = 0.0, plan.dyestuff_g
     uncounted, names = [], []
     for each in fitting:
-        factor = 1.0 if each.state == bath.state else _other_state(each, fitting)
+        factor = _factor(each, bath, fitting)
         if factor is None:
             uncounted.append(each)
             continue
@@ -99,6 +99,28 @@ def _supply(plan: BathPlan, shelf: Sequence[Dyestuff], left: dict[tuple[str, str
         uncounted=tuple(uncounted),
         identified_by=tuple(dict.fromkeys(names)),
     )
+
+
+def taken_from(shelf: Sequence[Dyestuff], bath: Bath, grams: float) -> tuple[Dyestuff, ...]:
+    """Give the shelf once a bath has taken so many grams, weighed in its recipe's state: as `supplies` serves it."""
+    fitting = _fitting(shelf, bath)
+    after = {each.key: each for each in shelf}
+    for each in fitting:
+        factor = _factor(each, bath, fitting)
+        if factor is not None:
+            taken = min(each.on_hand_g * factor, grams)
+            grams -= taken
+            after[each.key] = replace(each, on_hand_g=round(each.on_hand_g - taken / factor, 3))
+    return tuple(after.values())
+
+
+def _fitting(shelf: Sequence[Dyestuff], bath: Bath) -> list[Dyestuff]:
+    """Give what a bath may take of, what lies there in the recipe's state first."""
+    return sorted((each for each in shelf if _is_for(each, bath)), key=lambda each: each.state != bath.state)
+
+
+def _factor(each: Dyestuff, bath: Bath, fitting: Sequence[Dyestuff]) -> float | None:
+    return 1.0 if each.state == bath.state else _other_state(each, fitting)
 
 
 def _is_for(each: Dyestuff, bath: Bath) -> bool:

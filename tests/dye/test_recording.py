@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 
 from chartmaker.dye.plan import plan_baths
 from chartmaker.dye.recording import complete_record, record_plan, taken_off
+from chartmaker.dye.supply import supplies
 from chartmaker.files.palette_reading import palette_from_text
 from chartmaker.files.palette_writing import palette_to_text
 from chartmaker.model.bath_record import BathRecord, LoadRecord
@@ -171,3 +172,17 @@ def test_fibre_and_dyestuff_are_taken_off_the_store_but_not_below_nothing():
     after = taken_off(palette, plan, record((1, 50, 47.0), (2, 50, 47.0), dyestuff_g=40.0))
     assert after.undyed_g("wool") == 0.0
     assert [each.on_hand_g for each in after.dyestuffs] == [0.0, 90.0]
+
+
+def test_what_was_reckoned_with_on_the_shelf_is_what_is_taken_off_it():
+    """By hand: 12 g dry are there and 8 g more come from fresh, of which 100 g dry to 20 g: 40 g fresh."""
+    shelf = (
+        Dyestuff(name=" Weld", part="leaf", on_hand_g=12.0),
+        Dyestuff(name="weld", part="leaf", state="fresh", on_hand_g=100.0, dries_to_percent=20.0),
+    )
+    palette = replace(PALETTE, dyestuffs=shelf)
+    plan = plan_of(palette, first=25)
+    (supply,) = supplies([plan], shelf)
+    assert supply.at_hand_g == pytest.approx(12 + 20)
+    after = taken_off(palette, plan, record((1, 25, 24.0), dyestuff_g=20.0))
+    assert [each.on_hand_g for each in after.dyestuffs] == [0.0, 60.0]
