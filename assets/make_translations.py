@@ -95,7 +95,7 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
     from chartmaker.app.actions import ACTIONS
     from chartmaker.app.motif_actions import ON_THE_SHELF
     from chartmaker.checks.finding import SEVERITIES
-    from chartmaker.dye.cautions import DEFERS, GENERAL, PARTICULAR
+    from chartmaker.dye.cautions import DEFERS, GENERAL, PARTICULAR, UNKNOWN
     from chartmaker.dye.spoons import WEIGH_INSTEAD
     from chartmaker.dye.timetable import COMMON, MAIRET, RECIPE
     from chartmaker.knit.answers import sources_for
@@ -168,14 +168,14 @@ def tables() -> dict[str, Callable[[], Iterator[str]]]:
         "plan.bath.state": lambda: iter(STATES),
         "step.source": lambda: iter((COMMON, MAIRET, RECIPE)),
         "WEIGH_INSTEAD": lambda: iter((WEIGH_INSTEAD,)),
-        "caution.short": lambda: (caution.short for caution in (*GENERAL, *PARTICULAR)),
-        "each.short": lambda: (caution.short for caution in (*GENERAL, *PARTICULAR)),
+        "caution.short": lambda: (caution.short for caution in (*GENERAL, *PARTICULAR, UNKNOWN)),
+        "each.short": lambda: (caution.short for caution in (*GENERAL, *PARTICULAR, UNKNOWN)),
         "difference.what": lambda: iter((*FIELD_WORDS.values(), *BATH_WORDS.values(), *YARN_WORDS.values())),
         "shade.rests_on": lambda: iter(RESTS_ON),
         "rests_on(reading)": lambda: iter(RESTS_ON),
         "source": lambda: iter(sentences()),
         "DEFERS": lambda: iter((DEFERS,)),
-        "caution.text": lambda: (caution.text for caution in (*GENERAL, *PARTICULAR)),
+        "caution.text": lambda: (caution.text for caution in (*GENERAL, *PARTICULAR, UNKNOWN)),
     }
 
 

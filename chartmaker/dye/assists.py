@@ -7,7 +7,7 @@ from chartmaker.dye.plan import BathPlan, Portion
 STEPS = 3
 """An assist goes in by thirds: common practice, no source."""
 _ACIDS = ("acid", "vinegar", "tartar", "lemon")
-_ALKALIS = ("chalk", "soda", "lye", "lime", "potash", "hydroxide", "carbonate", "ash")
+_ALKALIS = ("chalk", "soda", "lye", "lime", "potash", "hydroxide", "carbonate", "ash", "ammonia")
 
 
 @dataclass(frozen=True, slots=True)

@@ -101,8 +101,23 @@ PARTICULAR = (
         place="acid",
         short="Irritates eyes: acid into the water.",
     ),
+    Caution(
+        "Bleach and ammonia give off gases that harm: neither belongs in a bath, nor near one. Take another alkali.",
+        ("ammonia", "bleach", "hypochlorite"),
+        place="alkali",
+        short="Never in a bath, nor near bleach: take another alkali.",
+    ),
 )
 """For baths that hold what they name."""
+
+UNKNOWN = Caution(
+    "What is not known here is no safer for it: read its label and its safety data sheet before it is opened.",
+    place="powder",
+    short="Not known here: first its label and safety data sheet.",
+)
+"""For the line of a substance that nothing here names."""
+MILD = ("tartar", "chalk", "tannin", "bran", "sugar", "fructose", "honey", "common salt", "table salt", "sea salt")
+"""Words in the names of what needs no caution beyond those of every bath."""
 
 
 def cautions_for(ingredients: Iterable[str]) -> tuple[Caution, ...]:
@@ -110,15 +125,17 @@ def cautions_for(ingredients: Iterable[str]) -> tuple[Caution, ...]:
 
     Where nothing is named that is known here, all are given: better one too many.
     """
-    names = " ".join(ingredients)
-    called = cautions_of(names)
-    return (*GENERAL, *(called or PARTICULAR))
+    names = tuple(ingredients)
+    called = _called(" ".join(names))
+    unknown = any(UNKNOWN in cautions_of(name) for name in names)
+    return (*GENERAL, *(called or PARTICULAR), *((UNKNOWN,) if unknown else ()))
 
 
 def cautions_of(name: str) -> tuple[Caution, ...]:
-    """Give the cautions of one substance, for the very line that names it; none where it is not known here."""
-    known = name.lower()
-    return tuple(caution for caution in PARTICULAR if any(word in known for word in caution.concerns))
+    """Give the cautions of one substance, for the very line that names it; none where it is known to be mild."""
+    if called := _called(name):
+        return called
+    return () if any(word in name.lower() for word in MILD) else (UNKNOWN,)
 
 
 def cautions_at(place: str) -> tuple[Caution, ...]:
@@ -126,6 +143,11 @@ def cautions_at(place: str) -> tuple[Caution, ...]:
     if place not in PLACES:
         raise ValueError(f"{place!r} is no place of a caution; there are {', '.join(PLACES)}")
     return tuple(caution for caution in GENERAL if caution.place == place)
+
+
+def _called(names: str) -> tuple[Caution, ...]:
+    known = names.lower()
+    return tuple(caution for caution in PARTICULAR if any(word in known for word in caution.concerns))
 
 
 def metal_in(name: str) -> str:

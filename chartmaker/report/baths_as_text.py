@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from chartmaker.dye.cautions import DEFERS
+from chartmaker.dye.cautions import DEFERS, cautions_of
 from chartmaker.dye.dye_plan import BathCard, DyePlan
 from chartmaker.dye.fibre import REGAIN_PERCENT, bone_dry_g
 from chartmaker.dye.mordanting import Mordanting
@@ -59,10 +59,15 @@ def _card(card: BathCard, plan: DyePlan) -> Iterator[str]:
         strong = f"{each.times_as_strong:.2f} times its dye"
         yield f"  {each.lot}, of bath {each.bath}, comes from load {each.load}, {strong}"
     yield f"  {card.supply.text}"
+    for there in card.supply.uncounted:
+        yield f"  {there.on_hand_g:.0f} g lie there {there.state}; write down what 100 g dry to, and they count"
+    if card.supply.is_listed and not all(card.supply.identified_by):
+        yield "  nobody is named who identified it"
     yield f"  water {card.plan.water_l:.1f} L: {card.pot.text}"
     for one in card.weighed:
         helps = [each.text for each in (one.spoons, one.other) if each]
         yield "; ".join((f"  {one.name} {one.grams:.1f} g", *helps))
+        yield from (f"    ! {caution.short}" for caution in cautions_of(one.name))
     if any(one.spoons for one in card.weighed):
         yield f"  {WEIGH_INSTEAD}"
     yield from (f"  {advice.text}" for advice in card.assists)

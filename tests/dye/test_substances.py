@@ -6,7 +6,7 @@ import pytest
 
 from chartmaker.dye import salts
 from chartmaker.dye.assists import AssistAdvice
-from chartmaker.dye.cautions import GENERAL, PARTICULAR, PLACES, cautions_at, cautions_of, metal_in
+from chartmaker.dye.cautions import GENERAL, PARTICULAR, PLACES, cautions_at, cautions_for, cautions_of, metal_in
 from chartmaker.dye.plan import Portion
 from chartmaker.dye.recipe_ranges import notes_on
 from chartmaker.dye.spoons import LEVEL_SPOON_G, in_spoons
@@ -84,6 +84,16 @@ def test_the_line_of_a_substance_carries_its_own_hazard(name, hazard):
     assert hazard in caution.short
     assert hazard in caution.text
     assert cautions_of("fructose") == ()
+
+
+def test_what_is_not_known_or_never_belongs_in_a_bath_says_so_at_its_own_line():
+    (tin,) = cautions_of("tin chloride")
+    assert "label and safety data sheet" in tin.short
+    assert tin in cautions_for(["alum", "tin chloride"])
+    assert tin not in cautions_for(["alum", "chalk"])
+    (ammonia,) = cautions_of("household ammonia")
+    assert ammonia.short.startswith("Never in a bath")
+    assert "begin with 0.3 g" in AssistAdvice(Portion("ammonia", 1.0), None).text
 
 
 def test_gathering_and_the_hot_pot_have_cautions_of_their_own():

@@ -3,6 +3,7 @@ import math
 import pytest
 
 from chartmaker.appraisal import appraise
+from chartmaker.dye.cautions import UNKNOWN
 from chartmaker.model.bath_record import BathRecord, LoadRecord
 from chartmaker.model.palette import Assist, Bath, Mordant, Planned
 from chartmaker.planning import plan_for
@@ -149,4 +150,4 @@ def test_an_assist_brings_its_caution_too():
 
 
 def test_where_nothing_is_known_all_cautions_are_given():
-    assert cautions_for(("moon dust",)) == (*GENERAL, *PARTICULAR)
+    assert cautions_for(("moon dust",)) == (*GENERAL, *PARTICULAR, UNKNOWN)
