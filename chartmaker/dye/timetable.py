@@ -60,6 +60,7 @@ def timetable(plan: BathPlan, mordantings: Sequence[Mordanting]) -> tuple[Step, 
             steps.append(_mordant(each, number, turn.fibre_g, steps[-1].ends_h))
     if not plan.is_going_on:
         steps.append(_extract(plan, wet_h))
+    steps.sort(key=lambda step: step.starts_h)
     at = max(step.ends_h for step in steps)
     for load in plan.loads:
         for step in _through(plan, load.load, after, at):

@@ -1,5 +1,7 @@
 """All baths together: what they share, when they are run, and what is to be got."""
 
+from dataclasses import replace
+
 import pytest
 
 from chartmaker.dye.dye_plan import Need, whole_plan
@@ -94,3 +96,12 @@ def test_iron_saddens_after_the_dyeing_in_its_own_pot():
 def test_a_bath_that_is_not_planned_is_not_given():
     with pytest.raises(ValueError, match="bath 'grey' is not in the plan"):
         plan_of(weld_1=5).card("grey")
+
+
+def test_the_steps_of_a_bath_stand_in_the_order_in_which_they_begin():
+    palette = replace(PALETTE, pots=(Pot(name="pan", litres=2.5),))
+    (card,) = whole_plan(palette, [Need(lot="weld-1", planned_g=90, on_hand_g=0, designs=("cap",))]).cards
+    steps = card.timetable
+    assert sum(step.kind == "mordant" for step in steps) > 1
+    assert [step.starts_h for step in steps] == sorted(step.starts_h for step in steps)
+    assert steps[[step.kind for step in steps].index("extract")].starts_h < steps[-1].starts_h
