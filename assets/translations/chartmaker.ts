@@ -898,7 +898,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>A stitch takes {0} of yarn ({1} to {2}). {3} Planned is the high end and {4} % in reserve; other is cast-on, tails, strands carried up, finish and trims.</source>
+        <source>A stitch takes {0} of yarn ({1} to {2}); Swatches tells why. Planned is the high end and {3} % in reserve; the rest is cast-on, tails, strands carried up, finish and trims.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1151,6 +1151,10 @@
     </message>
     <message>
         <source>Below this difference in L* a pair is lost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bleach and ammonia give off gases that harm: neither belongs in a bath, nor near one. Take another alkali.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2765,6 +2769,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Never in a bath, nor near bleach: take another alkali.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Never mix bleach or ammonia into a bath, and never mix baths that hold iron or copper.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2862,6 +2870,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Nobody is named who identified it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not known here: first its label and safety data sheet.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4213,6 +4225,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>What is not known here is no safer for it: read its label and its safety data sheet before it is opened.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What is picked</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5149,7 +5165,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>dye {0} of fibre as {1} of bath {2}, {3} g of {4}</source>
+        <source>dye {0} of fibre as {1} of bath {2}, {3}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5950,6 +5966,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>no observer is told; {0}° is assumed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no pot holds {0}, nor the {1}: {2} ({3} L) is too small</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

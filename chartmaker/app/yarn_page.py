@@ -8,7 +8,6 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QSplitter, QTabWidget, QWidget
 
 from chartmaker.app.page_frame import PageFrame, titled
-from chartmaker.app.told import told
 from chartmaker.app.words import number, tr
 from chartmaker.app.yarn_bands import BandsTable
 from chartmaker.app.yarn_letters import LettersTable
@@ -58,13 +57,12 @@ class YarnPage(PageFrame):
         reserve = self.document.design.allowances.reserve_percent
         self.note.setText(
             tr(
-                "A stitch takes {0} of yarn ({1} to {2}). {3} Planned is the high end and {4} % in reserve; "
-                "other is cast-on, tails, strands carried up, finish and trims."
+                "A stitch takes {0} of yarn ({1} to {2}); Swatches tells why. Planned is the high end and {3} % in "
+                "reserve; the rest is cast-on, tails, strands carried up, finish and trims."
             ).format(
                 length.fine(loop.cm.likely),
                 length.fine_figure(loop.cm.low),
                 length.fine_figure(loop.cm.high),
-                told(loop.why, self._units.units),
                 number(reserve),
             )
         )

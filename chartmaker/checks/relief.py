@@ -94,9 +94,7 @@ def _of_letter(facts: Facts, letter: LetterAppraisal) -> Iterator[Relief]:
     wanted_g = letter.requirement.short_g + _strand_g(facts, letter.requirement.metres_per_100g)
     for stock in _stocks(facts, letter):
         windows = [
-            made
-            for window in _windows(uses, stock.letter, wanted_g)
-            if (made := _relief(facts, letter, stock, window))
+            made for window in _windows(uses, stock.letter, wanted_g) if (made := _relief(facts, letter, stock, window))
         ]
         if windows:
             yield min(windows, key=lambda one: one.cost)

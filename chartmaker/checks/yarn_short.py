@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from chartmaker.checks.facts import Facts, LetterAppraisal
 from chartmaker.checks.finding import Finding, Place
-from chartmaker.dye.plan import BathPlan
+from chartmaker.dye.plan import BathPlan, Load
 from chartmaker.knit.yarn import Requirement
 from chartmaker.model.units import Measured, Units, at_the_pot
 
@@ -42,14 +42,22 @@ def _remedy(facts: Facts, letter: LetterAppraisal) -> str:
         for load in plan.loads:
             if letter.lot and letter.lot.id in dict(load.lots):
                 which = "the first load" if load.load == 1 else f"exhaust {load.load - 1}"
-                return _dye(load.fibre_g, which, plan)
+                return _dye(load, which, plan)
     return "no bath is recorded for this lot, so nothing can be planned: choose another lot, or record its bath"
 
 
-def _dye(fibre_g: float, which: str, plan: BathPlan) -> str:
+def _dye(load: Load, which: str, plan: BathPlan) -> str:
     return Measured(
         lambda units: (
-            f"dye {at_the_pot(fibre_g, units)} of fibre as {which} of bath {plan.bath.id}, {plan.dyestuff_g:.0f} g of "
-            f"{plan.bath.dyestuff}"
+            f"dye {at_the_pot(load.fibre_g, units)} of fibre as {which} of bath {plan.bath.id}, {_taking(load, plan)}"
         )
     )
+
+
+def _taking(load: Load, plan: BathPlan) -> str:
+    """Tell where the dye comes from: weighed in for the first load alone."""
+    if plan.is_going_on:
+        return "in the liquor that is there"
+    if load.load > 1:
+        return "in the liquor of the load before it"
+    return f"{plan.dyestuff_g:.0f} g of {plan.bath.dyestuff}"

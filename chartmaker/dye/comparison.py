@@ -79,9 +79,6 @@ class Strength:
     grey_share: float
     """How much of what the reference's dye alone leaves unexplained the flat absorber explains, 0 to 1."""
     bands: Bands
-    undyed_curve: Curve
-    reference_curve: Curve
-    sample_curve: Curve
     best_curve: Curve
 
     @property
@@ -213,9 +210,6 @@ def _parted(dye: Floats, sample: Floats, *, base_r: Floats, bands: Bands, viewin
         grey=grey,
         grey_share=share,
         bands=bands,
-        undyed_curve=tuple(base_r[1].tolist()),
-        reference_curve=tuple(reflectance_of(absorption_of(base_r[0]) + dye[0]).tolist()),
-        sample_curve=tuple(sample[0].tolist()),
         best_curve=tuple(best[0].tolist()),
     )
 

@@ -3,8 +3,6 @@
 from dataclasses import dataclass
 
 WEIGH_INSTEAD = "A scale is better: a spoonful differs with the grain, the damp and the hand."
-TEASPOON_ML = 5.0
-"""The metric teaspoon."""
 _EISENMAN = "Eisenman, The Home Winemaker's Manual, appendix B, as a guild reprints it"
 _MEMORY = "from memory, weigh instead"
 LEVEL_SPOON_G = {
@@ -18,7 +16,7 @@ LEVEL_SPOON_G = {
     "iron": (5.0, _MEMORY),
     "ferrous": (5.0, _MEMORY),
 }
-"""Grams in one level teaspoon of powder, and where that stands."""
+"""Grams in one level teaspoon of powder (metric, 5 ml), and where that stands."""
 LEAST_SPOON = 0.125
 """Below an eighth of a teaspoon no spoon measures."""
 MOST_SPOONS = 12.0

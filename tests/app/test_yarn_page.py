@@ -49,7 +49,8 @@ def test_a_swatch_is_told_by_keys_and_every_figure_follows(qtbot, page):
     assert page.document.design.swatches == (Swatch(stitches=1000, metres=20.0),)
     assert page.document.appraisal.loop.cm.likely == pytest.approx(2.0)
     assert page.document.appraisal.letter("A").requirement.metres.likely > before
-    assert "One swatch" in page.note.text()
+    assert "One swatch" in page.swatches.sentence.text()
+    assert "A stitch takes 2.00 cm of yarn (1.90 to 2.10)" in page.note.text()
     page.document.stack.undo()
     assert page.document.design == HAT
 

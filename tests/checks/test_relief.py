@@ -99,7 +99,7 @@ def test_a_lot_whose_strand_is_cut_by_the_relief_is_enough_for_its_new_tails_too
         "B": lot("dark", lab=DARK, on_hand_g=dark_g),
         "C": lot("near", lab=(60.0, 0.0, 0.0), on_hand_g=100),
     }
-    appraisal = appraise(chart("\n".join((ends, middle, ends)), times=36, lots=lots))
+    appraisal = appraise(chart(f"{ends}\n{middle}\n{ends}", times=36, lots=lots))
     (relief,) = (one for one in reliefs(appraisal) if one.lot.id == "near")
     assert relief.first >= 8
     assert relief.last < 20

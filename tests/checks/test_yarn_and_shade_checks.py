@@ -36,7 +36,7 @@ def test_a_short_lot_is_told_with_the_bath_that_makes_more() -> None:
 def test_a_short_exhaust_names_its_exhaust() -> None:
     design = plain(lot("madder-3", (60, 20, 20), bath="madder-sept", load=3), baths=[BATH])
     (finding,) = found(design, "yarn-short")
-    assert "as exhaust 2 of bath madder-sept" in finding.remedy
+    assert finding.remedy.endswith("as exhaust 2 of bath madder-sept, in the liquor of the load before it")
 
 
 def test_a_lot_without_a_bath_says_that_nothing_can_be_planned() -> None:
