@@ -56,15 +56,15 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source> in 4 in</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source> m</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source> m in 100 g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> over 4 in</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6130,6 +6130,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>on its side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>once {1}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -155,7 +155,10 @@ class FitSide(QScrollArea):
         names: dict[int, dict[str, None]] = {}
         for number, (band, times) in enumerate(zip(self.document.design.bands, candidate.times, strict=False), start=1):
             names.setdefault(times, {})[band.name.strip() or tr("band {0}").format(number)] = None
-        each = (tr("{0} times {1}").format(times, ", ".join(named)) for times, named in names.items())
+        each = (
+            (tr("once {1}") if times == 1 else tr("{0} times {1}")).format(times, ", ".join(named))
+            for times, named in names.items()
+        )
         return tr("At {0}: {1}").format(candidate.stitches, "; ".join(each))
 
     def _show_depth(self) -> None:

@@ -111,7 +111,7 @@ METRIC = Units(
 IMPERIAL = Units(
     "imperial",
     length=Quantity(1 / CM_PER_INCH, " in", 2),
-    gauge=Quantity(INCHES_OF_GAUGE * CM_PER_INCH / 10, " in 4 in"),
+    gauge=Quantity(INCHES_OF_GAUGE * CM_PER_INCH / 10, " over 4 in"),
     yarn=Quantity(1 / METRES_PER_YARD, " yd"),
     weight=Quantity(1 / GRAMS_PER_OUNCE, " oz", 2),
     grist=Quantity(GRAMS_PER_OUNCE / 100 / METRES_PER_YARD, " yd in 1 oz", 0),

@@ -208,7 +208,7 @@ def test_inches_are_shown_and_typed_and_the_design_stays_metric(window, page):
     QTest.keyClick(window, Qt.Key.Key_U, Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier)
     assert window.units.are_imperial
     assert head.text() == "22.05 in"
-    assert page.control("gauge", "stitches_per_10cm").text() == "28.45 in 4 in"
+    assert page.control("gauge", "stitches_per_10cm").text() == "28.45 over 4 in"
     assert '" ' not in page.note.text()
     assert " in round" in page.note.text()
     type_into(head, "22")
