@@ -2217,6 +2217,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>It has no lot yet: the Lots page gives it one, dyed or planned.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>It is {0} larger than the head in {1}, which is easy.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2254,6 +2258,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>Its lots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its shade is not known yet, so no other lot can be judged in its place: dye it, or measure it.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2849,7 +2857,7 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>No other lot at hand has enough to spare and stands in none of the rounds that would do: dye more, or knit a smaller hat.</source>
+        <source>No other lot can take enough of its rounds: none has so much to spare, or it is worked there already. Dye more, or knit a smaller hat.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

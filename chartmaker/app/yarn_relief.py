@@ -16,7 +16,7 @@ if TYPE_CHECKING:
 
     from chartmaker.app.open_design import OpenDesign
     from chartmaker.app.units_setting import UnitsSetting
-    from chartmaker.appraisal import Appraisal
+    from chartmaker.appraisal import Appraisal, LetterAppraisal
     from chartmaker.checks.relief import Relief
 
 
@@ -83,14 +83,7 @@ class ReliefPane(QScrollArea):
             own = [one for one in self._found if one.letter == entry.letter]
             parts += [self._card(one) for one in own]
             if not own:
-                parts.append(
-                    _text(
-                        tr(
-                            "No other lot at hand has enough to spare and stands in none of the rounds that would do: "
-                            "dye more, or knit a smaller hat."
-                        )
-                    )
-                )
+                parts.append(_text(_why_none(entry)))
         self._lay(parts)
 
     def _card(self, relief: Relief) -> QWidget:
@@ -143,6 +136,18 @@ class ReliefPane(QScrollArea):
             layout.addWidget(part)
         layout.addStretch(1)
         self.setWidget(inside)
+
+
+def _why_none(entry: LetterAppraisal) -> str:
+    """Tell why no lot is offered for what is short."""
+    if entry.lot is None:
+        return tr("It has no lot yet: the Lots page gives it one, dyed or planned.")
+    if entry.shade is None:
+        return tr("Its shade is not known yet, so no other lot can be judged in its place: dye it, or measure it.")
+    return tr(
+        "No other lot can take enough of its rounds: none has so much to spare, or it is worked there already. "
+        "Dye more, or knit a smaller hat."
+    )
 
 
 def _work_out(appraisal: Appraisal) -> tuple[Appraisal, tuple[Relief, ...]]:

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from chartmaker.checks.facts import Facts, LetterAppraisal
 from chartmaker.checks.finding import Finding, Place
+from chartmaker.dye.fibre import tenths
 from chartmaker.dye.plan import BathPlan, Load
 from chartmaker.knit.yarn import Requirement
 from chartmaker.model.units import Measured, Units, at_the_pot
@@ -60,4 +61,4 @@ def _taking(load: Load, plan: BathPlan) -> str:
         return "in the liquor that is there"
     if load.load > 1:
         return "in the liquor of the load before it"
-    return f"{plan.dyestuff_g:.0f} g of {plan.bath.dyestuff}"
+    return f"{tenths(plan.dyestuff_g)} g of {plan.bath.dyestuff}"

@@ -23,6 +23,11 @@ def skeins_for(fibre_g: float, habits: DyeingHabits) -> int:
     return math.ceil(fibre_g / habits.skein_g - _ROUNDING) if habits.skein_g else 0
 
 
+def tenths(grams: float) -> str:
+    """Write grams to the tenth that a scale shows, without a tenth that is none: 12.5, 25."""
+    return f"{round(grams, 1):.10g}"
+
+
 def bone_dry_g(fibre_g: float) -> float:
     """Give what fibre weighs without the water that it holds in room air: 100/113.64 of it."""
     return fibre_g / (1 + REGAIN_PERCENT / 100)

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from chartmaker.dye.fibre import tenths
 from chartmaker.dye.plan import BathPlan
 from chartmaker.model.dyeing import Dyestuff
 from chartmaker.model.palette import Bath
@@ -55,12 +56,13 @@ class Supply:
         if not self.needed_g:
             return f"no {name} is weighed in: the liquor has what these loads take"
         if not self.is_listed:
-            return f"{self.needed_g:.0f} g of {self.state} {name} are needed; the shelf lists none"
+            return f"{tenths(self.needed_g)} g of {self.state} {name} are needed; the shelf lists none"
         if self.is_enough:
-            return f"{self.at_hand_g:.0f} g of {self.state} {name} are at hand, enough for the {self.needed_g:.0f} g"
+            there, needed = tenths(self.at_hand_g), tenths(self.needed_g)
+            return f"{there} g of {self.state} {name} are at hand, enough for the {needed} g"
         return (
-            f"{self.at_hand_g:.0f} g of {self.state} {name} serve {self.serves_g:.0f} g of the "
-            f"{self.first_load_g:.0f} g of fibre; {self.missing_g:.0f} g are missing"
+            f"{tenths(self.at_hand_g)} g of {self.state} {name} serve {tenths(self.serves_g)} g of the "
+            f"{tenths(self.first_load_g)} g of fibre; {tenths(self.missing_g)} g are missing"
         )
 
 

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from chartmaker.dye.cautions import cautions_at, cautions_of
+from chartmaker.dye.fibre import tenths
 from chartmaker.dye.mordanting import Mordanting
 from chartmaker.dye.plan import BathPlan
 
@@ -51,7 +52,7 @@ def timetable(plan: BathPlan, mordantings: Sequence[Mordanting]) -> tuple[Step, 
     mine = [each for each in mordantings if plan.bath.id in dict(each.baths)]
     before, after = [each for each in mine if not each.metal], [each for each in mine if each.metal]
     steps = [
-        _plain("weigh", 0.0, WEIGH_H, f"Wind, weigh {plan.fibre_g:.0f} g dry, label every skein"),
+        _plain("weigh", 0.0, WEIGH_H, f"Wind, weigh {tenths(plan.fibre_g)} g dry, label every skein"),
         _plain("soak", WEIGH_H, SOAK_H, "Wet out until no air is left in the fibre"),
     ]
     wet_h = steps[-1].ends_h
@@ -78,10 +79,11 @@ def _plain(kind: str, starts_h: float, hours: float, text: str) -> Step:
 
 def _mordant(each: Mordanting, number: int, fibre_g: float, at: float) -> Step:
     names = " and ".join(mordant.name for mordant in each.mordants)
+    fibre = tenths(fibre_g)
     text = (
-        f"Mordant {fibre_g:.0f} g with {names}: raise slowly, an hour below a boil, cool over night"
+        f"Mordant {fibre} g with {names}: raise slowly, an hour below a boil, cool over night"
         if len(each.turns) == 1
-        else f"Mordant {fibre_g:.0f} g with {names}, turn {number}: raise slowly, an hour below a boil, cool over night"
+        else f"Mordant {fibre} g with {names}, turn {number}: raise slowly, an hour below a boil, cool over night"
     )
     known = (*cautions_at("powder"), *(one for mordant in each.mordants for one in cautions_of(mordant.name)))
     return Step(
@@ -97,10 +99,11 @@ def _mordant(each: Mordanting, number: int, fibre_g: float, at: float) -> Step:
 def _extract(plan: BathPlan, at: float) -> Step:
     bath = plan.bath
     is_dry = bath.state == "dry"
+    grams = tenths(plan.dyestuff_g)
     way = "steep over night, simmer an hour, strain" if is_dry else "heat for an hour, strain"
     return Step(
         kind="extract",
-        text=f"Dyestuff, {plan.dyestuff_g:.0f} g of {bath.state} {bath.dyestuff}: {way}, unless the recipe says else",
+        text=f"Dyestuff, {grams} g of {bath.state} {bath.dyestuff}: {way}, unless the recipe says else",
         starts_h=at,
         hours=SIMMER_H + (STEEP_H if is_dry else 0.0),
         source=COMMON,

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 
 from chartmaker.appraisal import Appraisal, PairAppraisal
 from chartmaker.checks.finding import SEVERITIES, Finding
+from chartmaker.dye.fibre import tenths
 from chartmaker.dye.plan import BathPlan
 from chartmaker.knit.interval import Interval
 from chartmaker.model.palette import Palette
@@ -146,7 +147,7 @@ def _bath_lines(baths: Sequence[BathPlan], units: Units) -> Iterator[str]:
         weighed = "".join(f", {item.name} {item.grams:.1f} g" for item in (*plan.mordants, *plan.assists))
         yield f"Bath {plan.bath.id}: {loads}"
         yield "  to weigh out, dry: what is short with its sample, losses and whole skeins"
-        yield f"  {plan.bath.dyestuff} {plan.dyestuff_g:.0f} g{weighed}, water {plan.water_l:.1f} l"
+        yield f"  {plan.bath.dyestuff} {tenths(plan.dyestuff_g)} g{weighed}, water {plan.water_l:.1f} l"
         yield ""
 
 

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from chartmaker.dye.cautions import DEFERS, cautions_of
 from chartmaker.dye.dye_plan import BathCard, DyePlan
-from chartmaker.dye.fibre import REGAIN_PERCENT, bone_dry_g
+from chartmaker.dye.fibre import REGAIN_PERCENT, bone_dry_g, tenths
 from chartmaker.dye.mordanting import Mordanting
 from chartmaker.dye.shopping import ShoppingItem
 from chartmaker.dye.spoons import WEIGH_INSTEAD
@@ -28,7 +28,7 @@ def _lines(plan: DyePlan) -> Iterator[str]:
             yield from _mordanting(each)
         yield ""
     for need in plan.without_bath:
-        yield f"Short by {need.short_g:.0f} g, but no bath is known that gives it: {need.lot}"
+        yield f"Short by {tenths(need.short_g)} g, but no bath is known that gives it: {need.lot}"
     yield "To be got"
     yield from map(_item, plan.shopping)
     yield ""
@@ -45,7 +45,7 @@ def _card(card: BathCard, plan: DyePlan) -> Iterator[str]:
         skeins = f" in {_skeins(load.skeins)}" if load.skeins else ""
         basis = "assumed" if strength.is_assumed else "by the lots measured"
         yield (
-            f"  load {load.load}: {load.fibre_g:.0f} g of fibre{skeins}, {lots}; "
+            f"  load {load.load}: {tenths(load.fibre_g)} g of fibre{skeins}, {lots}; "
             f"dye {strength.likely:.2f} of the first load's ({basis})"
         )
     habits = plan.palette.dyeing
@@ -60,7 +60,7 @@ def _card(card: BathCard, plan: DyePlan) -> Iterator[str]:
         yield f"  {each.lot}, of bath {each.bath}, comes from load {each.load}, {strong}"
     yield f"  {card.supply.text}"
     for there in card.supply.uncounted:
-        yield f"  {there.on_hand_g:.0f} g lie there {there.state}; write down what 100 g dry to, and they count"
+        yield f"  {tenths(there.on_hand_g)} g lie there {there.state}; write down what 100 g dry to, and they count"
     if card.supply.is_listed and not all(card.supply.identified_by):
         yield "  nobody is named who identified it"
     yield f"  water {card.plan.water_l:.1f} L: {card.pot.text}"
@@ -79,17 +79,17 @@ def _card(card: BathCard, plan: DyePlan) -> Iterator[str]:
 
 def _mordanting(each: Mordanting) -> Iterator[str]:
     names = ", ".join(f"{portion.name} {portion.grams:.1f} g" for portion in each.portions)
-    baths = ", ".join(f"{bath} {fibre:.0f} g" for bath, fibre in each.baths)
-    yield f"  {names} for {each.fibre_g:.0f} g ({baths}): {each.pot.text}"
+    baths = ", ".join(f"{bath} {tenths(fibre)} g" for bath, fibre in each.baths)
+    yield f"  {names} for {tenths(each.fibre_g)} g ({baths}): {each.pot.text}"
     if len(each.turns) > 1:
         for number, turn in enumerate(each.turns, start=1):
             told = ", ".join(f"{portion.name} {portion.grams:.1f} g" for portion in turn.mordants)
-            yield f"    turn {number}: {turn.fibre_g:.0f} g in {turn.water_l:.1f} L, {told}"
+            yield f"    turn {number}: {tenths(turn.fibre_g)} g in {turn.water_l:.1f} L, {told}"
 
 
 def _item(item: ShoppingItem) -> str:
     skeins = f", {_skeins(item.skeins)}" if item.skeins else ""
-    there = "" if not item.at_hand_g else f" ({item.needed_g:.0f} g less {item.at_hand_g:.0f} g at hand)"
+    there = "" if not item.at_hand_g else f" ({tenths(item.needed_g)} g less {tenths(item.at_hand_g)} g at hand)"
     return f"  {item.name}: {item.missing_g:.1f} g{skeins}{there}"
 
 

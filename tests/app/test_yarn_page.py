@@ -162,3 +162,14 @@ def test_the_page_follows_the_units(page):
     page.table.units.toggle()
     assert page.table.horizontalHeaderItem(4).text().endswith("yd")
     assert "oz" in page.bands.horizontalHeaderItem(5).text()
+
+
+def test_what_is_short_without_a_lot_or_a_shade_is_told_why_nothing_is_offered(qtbot, open_on):
+    window = open_on(chart("\n".join(["A B | .x"] * 40), times=72, lots={"B": lot("unread")}))
+    window.show_page("yarn")
+    relief = window._pages["yarn"].relief
+    window._pages["yarn"].side.setCurrentWidget(relief)
+    qtbot.waitUntil(lambda: len(relief.findChildren(QLabel)) == 4)
+    told = [label.text() for label in relief.findChildren(QLabel)]
+    assert told[1].startswith("It has no lot yet")
+    assert told[3].startswith("Its shade is not known yet")

@@ -2,6 +2,7 @@
 
 import pytest
 
+from chartmaker.dye.dye_plan import Need, whole_plan
 from chartmaker.dye.plan import plan_baths
 from chartmaker.dye.supply import supplies
 from chartmaker.model.dyeing import DyeingHabits, Dyestuff
@@ -64,3 +65,12 @@ def test_another_part_or_plant_does_not_serve():
 def test_a_bath_without_dyestuff_needs_none():
     (supply,) = served(baths=(weld(ratio=0.0),), weld=50)
     assert (supply.is_enough, supply.serves_g) == (True, 50)
+
+
+def test_half_a_gram_is_told_alike_wherever_it_is_told():
+    bath = Bath(id="oak", dyestuff="oak gall", ratio=0.5)
+    palette = Palette(baths=(bath,), lots=(lot("grey", bath="oak"),))
+    (card,) = whole_plan(palette, [Need(lot="grey", planned_g=10, on_hand_g=0, designs=("cap",))]).cards
+    assert card.plan.dyestuff_g == 12.5  # half of a skein of 25 g
+    assert "12.5 g of dry oak gall are needed" in card.supply.text
+    assert "Dyestuff, 12.5 g of dry oak gall" in " ".join(step.text for step in card.timetable)
