@@ -204,5 +204,5 @@ class BathsDesk(QObject):
             told_of = tr("Bath {0} is on record; its lots come when they are weighed dry.")
             self.recorded.emit(done.bath, told_of.format(done.bath))
             return
-        names = ", ".join(lot.name for lot_id in done.lots if (lot := palette.lot(lot_id)))
+        names = "; ".join(lot.name for lot_id in done.lots if (lot := palette.lot(lot_id)))
         self.recorded.emit(done.bath, tr("Bath {0} is on record. In the palette now: {1}.").format(done.bath, names))

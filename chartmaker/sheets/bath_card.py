@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from chartmaker.dye.cautions import GENERAL, cautions_of
+from chartmaker.dye.cautions import GENERAL, cautions_of, metal_in
 from chartmaker.dye.dye_plan import BathCard, DyePlan, Weighed
 from chartmaker.dye.plan import Load
 from chartmaker.model.palette import Bath
@@ -161,7 +161,7 @@ def lines_of(card: BathCard, plan: DyePlan, units: Units = METRIC) -> Iterator[L
         yield _fibre(load, plan, units, is_alone=is_alone)
     mordants = len(card.plan.mordants)
     for weighed in card.weighed[:mordants]:
-        yield _weighed(weighed, _shared(card, weighed))
+        yield _weighed(weighed, (*_when_in(weighed), *_shared(card, weighed)))
     if card.plan.is_going_on:
         yield Line(figure="liquor", name="of the loads before, no more dyestuff", is_ticked=False)
     else:
@@ -194,6 +194,12 @@ def _of_yarn(grams: float, units: Units) -> str:
     """Tell a weight of yarn in grams, as all of a card is, and in ounces beside them where the yarn is told so."""
     written = f"{one_place(grams)} g"
     return written if units is METRIC else f"{written} ({units.weight.told(grams)})"
+
+
+def _when_in(weighed: Weighed) -> tuple[str, ...]:
+    """Say of a metal that it goes in last: it stands among the mordants, which go before."""
+    metal = metal_in(weighed.name)
+    return (f"after the dyeing, load by load, in a pot kept for {metal}",) if metal else ()
 
 
 def _shared(card: BathCard, weighed: Weighed) -> tuple[str, ...]:

@@ -88,6 +88,14 @@ def test_cautions_stand_where_the_hand_meets_the_hazard():
             assert caution in words[words.index("times and record") :]
 
 
+def test_a_metal_is_not_taken_for_what_goes_before_the_dyeing():
+    appraisal = short_of(mordants=(Mordant("alum", 12.0), Mordant("ferrous sulphate", 2.0)))
+    (card,) = plan_for([appraisal]).cards
+    details = {line.name: " ".join(line.details) for line in lines_of(card, plan_for([appraisal]))}
+    assert "after the dyeing, load by load, in a pot kept for iron" in details["ferrous sulphate"]
+    assert "after" not in details["alum"]
+
+
 def test_every_bath_has_its_card_and_its_bookmark():
     baths = [Bath(id=name, dyestuff=name, ratio=1.0) for name in ("weld", "madder", "walnut")]
     lots = {
