@@ -7698,6 +7698,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0} is {1}, which is too little</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0} is {1}; a letter is one capital, A to Z</source>
         <translation type="unfinished"></translation>
     </message>

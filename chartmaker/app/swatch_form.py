@@ -42,7 +42,7 @@ class SwatchForm(ThingForm):
         """Take the way, "grams", "metres" or "ball", and the swatch to be changed, or None for a new one."""
         title = tr("New swatch") if swatch is None else tr("Swatch")
         super().__init__(title, _STAND_INS[way], take, parent, units=units)
-        self.resize(480, 300)
+        self.resize(560, 300)
         self._share = _share_passed(appraisal)
         self._stitches = NumberLine(swatch.stitches if swatch else None, is_whole=True)
         hint = tr("Stitches of one round or row, times the rounds: count them all")
@@ -77,6 +77,8 @@ class SwatchForm(ThingForm):
 
     def _stranding(self, swatch: Swatch | None) -> None:
         self.stranding = QComboBox()
+        self.stranding.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.stranding.setMinimumContentsLength(24)
         self.stranding.addItems(
             [
                 tr("plain, one strand"),

@@ -145,7 +145,9 @@ class ThingForm(QDialog):
     def _trouble_words(self, row: Row, refusal: ValueError) -> str:
         """Tell what is wrong with a field by its label, and in the units that it is typed in."""
         if isinstance(refusal, OutOfRange) and isinstance(row.control, MeasureLine):
-            numbers = map(row.control.quantity.brief_figure, refusal.numbers)
+            numbers = [*map(row.control.quantity.brief_figure, refusal.numbers)]
+            if numbers[0] == numbers[1]:  # the least that can be is less than the figures show
+                return tr("{0} is {1}, which is too little").format(row.label, numbers[0])
             return tr("{0} is {1}, outside {2} to {3}").format(row.label, *numbers)
         sentence = told(reason(refusal), self._units)
         if sentence.startswith(f"{row.field} "):  # the file's word for it

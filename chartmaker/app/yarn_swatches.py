@@ -30,6 +30,8 @@ class SwatchesPane(QWidget):
         super().__init__(parent)
         self.document, self.units = document, units
         self.table = ReadingTable([""] * 3, wide=1, name=tr("Swatches"))
+        self.table.setWordWrap(True)
+        self.table.horizontalHeader().sectionResized.connect(lambda *_sizes: self.table.resizeRowsToContents())
         self.sentence = QLabel()
         self.sentence.setWordWrap(True)
         self.sentence.setTextFormat(Qt.TextFormat.PlainText)
@@ -60,6 +62,7 @@ class SwatchesPane(QWidget):
         """Follow the design."""
         design = self.document.design
         self.table.show_rows([self._row(swatch) for swatch in design.swatches])
+        self.table.resizeRowsToContents()
         loop = self.document.appraisal.loop
         length = self.units.units.length
         told_mean = tr("A stitch takes {0}, {1} to {2}.").format(

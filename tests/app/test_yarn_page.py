@@ -3,7 +3,7 @@
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLabel, QPushButton
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QScrollArea
 
 from chartmaker.app.swatch_form import SwatchForm
 from chartmaker.knit.yarn_by_band import yarn_by_band
@@ -173,3 +173,34 @@ def test_what_is_short_without_a_lot_or_a_shade_is_told_why_nothing_is_offered(q
     told = [label.text() for label in relief.findChildren(QLabel)]
     assert told[1].startswith("It has no lot yet")
     assert told[3].startswith("Its shade is not known yet")
+
+
+def test_nothing_weighed_is_told_as_too_little_in_ounces_too(qtbot, page):
+    page._units.toggle()
+    dialog = form(qtbot, page, "grams")
+    dialog._stitches.setText("1200")
+    dialog.control("grams").setText("0")
+    dialog.accept()
+    assert dialog.trouble_with("grams") == "! Weight, oz is 0, which is too little"
+    dialog.control("grams").setText("0.15")
+    dialog.accept()
+    assert page.document.design.swatches[0].grams == pytest.approx(0.15 * 28.349523125)
+    page._units.toggle()
+
+
+def test_how_a_swatch_was_told_and_knitted_is_read_whole_in_its_row(qtbot, page):
+    dialog = form(qtbot, page, "grams")
+    qtbot.waitUntil(dialog.isVisible)
+    area = dialog.findChild(QScrollArea)
+    assert not area.horizontalScrollBar().isVisible()
+    dialog._stitches.setText("1000")
+    dialog.control("grams").setText("9")
+    dialog.stranding.setCurrentIndex(2)
+    dialog.accept()
+    table = page.swatches.table
+    QApplication.processEvents()
+    needed = table.fontMetrics().boundingRect(
+        0, 0, table.columnWidth(1) - 20, 1000, Qt.TextFlag.TextWordWrap, table.item(0, 1).text()
+    )
+    assert "100 floats to 100 stitches" in table.item(0, 1).text()
+    assert table.rowHeight(0) >= needed.height() > table.fontMetrics().height()
