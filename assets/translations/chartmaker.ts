@@ -8022,6 +8022,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{0}, floats past {1} %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{0}, for {3}. Samples: {1}; readings: {2}.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -8043,10 +8047,6 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>{0}, so it cannot be pasted</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, stranded: {1} floats to 100 stitches</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

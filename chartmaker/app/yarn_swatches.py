@@ -19,6 +19,11 @@ if TYPE_CHECKING:
     from chartmaker.app.units_setting import UnitsSetting
     from chartmaker.model.gauge import Swatch
 
+YARN = 1
+"""The column that tells how a swatch was measured and knitted."""
+PADDING, LEAST_HEIGHT = 26, 28
+"""Room at both sides of a cell's words, and the height of a row with one line."""
+
 
 class SwatchesPane(QWidget):
     """Each change is one step that can be undone."""
@@ -31,7 +36,7 @@ class SwatchesPane(QWidget):
         self.document, self.units = document, units
         self.table = ReadingTable([""] * 3, wide=1, name=tr("Swatches"))
         self.table.setWordWrap(True)
-        self.table.horizontalHeader().sectionResized.connect(lambda *_sizes: self.table.resizeRowsToContents())
+        self.table.horizontalHeader().sectionResized.connect(lambda *_sizes: self._fit_rows())
         self.sentence = QLabel()
         self.sentence.setWordWrap(True)
         self.sentence.setTextFormat(Qt.TextFormat.PlainText)
@@ -62,7 +67,7 @@ class SwatchesPane(QWidget):
         """Follow the design."""
         design = self.document.design
         self.table.show_rows([self._row(swatch) for swatch in design.swatches])
-        self.table.resizeRowsToContents()
+        self._fit_rows()
         loop = self.document.appraisal.loop
         length = self.units.units.length
         told_mean = tr("A stitch takes {0}, {1} to {2}.").format(
@@ -71,6 +76,15 @@ class SwatchesPane(QWidget):
         self.table.setHorizontalHeaderLabels([tr("stitches"), tr("yarn"), tr("a stitch,") + tr(length.unit)])
         self.sentence.setText("\n".join([told_mean, told(loop.why, self.units.units), *self._troubles()]))
         self._enable()
+
+    def _fit_rows(self) -> None:
+        """Give each row the height of its words, within the padding of the table's cells, which Qt leaves out."""
+        width = self.table.columnWidth(YARN) - PADDING
+        for row in range(self.table.rowCount()):
+            item = self.table.item(row, YARN)
+            words = item.text() if item else ""
+            lines = self.table.fontMetrics().boundingRect(0, 0, width, 1000, Qt.TextFlag.TextWordWrap, words)
+            self.table.setRowHeight(row, max(LEAST_HEIGHT, lines.height() + 8))
 
     def _row(self, swatch: Swatch) -> tuple[Cell, ...]:
         from chartmaker.knit.loop import swatch_loop_cm
@@ -168,4 +182,4 @@ def _with_floats(words: str, swatch: Swatch) -> str:
     if not swatch.passed:
         return tr("{0}, plain").format(words)
     share = round(100 * swatch.passed / swatch.stitches)
-    return tr("{0}, stranded: {1} floats to 100 stitches").format(words, share)
+    return tr("{0}, floats past {1} %").format(words, share)

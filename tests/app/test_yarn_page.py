@@ -200,7 +200,7 @@ def test_how_a_swatch_was_told_and_knitted_is_read_whole_in_its_row(qtbot, page)
     table = page.swatches.table
     QApplication.processEvents()
     needed = table.fontMetrics().boundingRect(
-        0, 0, table.columnWidth(1) - 20, 1000, Qt.TextFlag.TextWordWrap, table.item(0, 1).text()
+        0, 0, table.columnWidth(1) - 24, 1000, Qt.TextFlag.TextWordWrap, table.item(0, 1).text()
     )
-    assert "100 floats to 100 stitches" in table.item(0, 1).text()
+    assert "floats past 100 %" in table.item(0, 1).text()
     assert table.rowHeight(0) >= needed.height() > table.fontMetrics().height()
