@@ -146,13 +146,12 @@ def _without_recipe(appraisal: Appraisal, plan: DyePlan, units: Units, width: fl
 
 def _cautions(plan: DyePlan, width: float) -> Iterator[Block]:
     yield heading("With care", width=width)
-    yield from kept(_deferring(width))
-    yield space(1.5)
+    lines = [*_deferring(width), space(1.5)]
     names = tuple(weighed.name for card in plan.cards for weighed in card.weighed)
     for caution in cautions_for(names):
         bullet = [Marks(GRADE_MARKS["clear"], ((1.6, 2.5),), 1.6, ACCENT)]
-        yield from kept(bulleted(caution.text, width=width, bullet=bullet, indent=5.5))
-        yield space(0.4)
+        lines += [*bulleted(caution.text, width=width, bullet=bullet, indent=5.5), space(0.4)]
+    yield from kept(lines)
 
 
 def _deferring(width: float) -> list[Block]:

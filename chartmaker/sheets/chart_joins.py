@@ -1,10 +1,10 @@
 """What a piece of chart says at the edges at which it is cut: where it goes on, and ticks that meet their like."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from chartmaker.sheets.boxes import Box, Lines, Marks, Style, text_at
-from chartmaker.sheets.chart_cells import Placing
+from chartmaker.sheets.boxes import Box, Lines, Marks, Segment, Style, text_at
+from chartmaker.sheets.chart_cells import Placing, Row
 from chartmaker.sheets.chart_plan import Measures, Piece
 from chartmaker.sheets.ink import ACCENT
 from chartmaker.sheets.lines import width_mm
@@ -21,7 +21,8 @@ JOIN_PT = 8.0
 class Joins:
     """Lays out the joins of one piece."""
 
-    piece: Piece
+    rows: Sequence[Row]
+    """Its own rounds from the lowest up."""
     placing: Placing
     room: Frame
     page_of: dict[Piece, int]
@@ -49,6 +50,11 @@ class Joins:
         yield from self._ticks()
 
     @property
+    def piece(self) -> Piece:
+        """The piece that says so."""
+        return self.placing.piece
+
+    @property
     def _measures(self) -> Measures:
         return self.placing.size.measures
 
@@ -61,18 +67,39 @@ class Joins:
         return Style(JOIN_PT * self._scale, ink=ACCENT, bold=True)
 
     def _ticks(self) -> Iterator[Box]:
-        """Mark the cuts themselves, at both ends, where the piece's own cells end."""
-        piece, placing = self.piece, self.placing
-        upper, lower = placing.top_of(piece.laps.end - 1), placing.shown_bottom
-        left, right = placing.left_of(piece.laps.end_column - 1), placing.left_of(piece.laps.right - 1)
-        xs = [placing.left_of(piece.end_column - 1)] * (piece.column + 1 < piece.columns)
-        xs += [placing.right] * (piece.column > 0)
-        ys = [placing.top_of(piece.end - 1)] * (piece.row + 1 < piece.rows)
-        ys += [placing.bottom] * (piece.row > 0)
-        ticks = [(x, y, x, y + step) for x in xs for y, step in ((upper, -TICK_MM / 2), (lower, TICK_MM / 2))]
-        ticks += [(x, y, x + step, y) for y in ys for x, step in ((left, -TICK_MM / 2), (right, TICK_MM / 2))]
+        """Mark the cuts themselves at both ends, where there are cells along them."""
+        piece = self.piece
+        ticks: list[Segment] = []
+        if piece.row + 1 < piece.rows:
+            ticks += self._level_ticks(self.rows[-1], self.placing.top_of(piece.end - 1))
+        if piece.row > 0:
+            ticks += self._level_ticks(self.rows[0], self.placing.bottom)
+        if piece.column + 1 < piece.columns:
+            cut = [row.index for row in self.rows if row.letters and row.end == piece.end_column]
+            ticks += self._upright_ticks(cut, self.placing.left_of(piece.end_column - 1))
+        if piece.column > 0:
+            cut = [row.index for row in self.rows if row.letters and row.start == piece.right]
+            ticks += self._upright_ticks(cut, self.placing.right)
         if ticks:
             yield Lines(tuple(ticks), 0.5, ACCENT)
+
+    def _level_ticks(self, row: Row, y: float) -> list[Segment]:
+        """Mark a cut between rounds at the ends of the round along it, past what is shown once more beside it."""
+        if not row.letters:
+            return []
+        shown = self.piece.laps
+        left = self.placing.left_of((shown.end_column if row.end == self.piece.end_column else row.end) - 1)
+        right = self.placing.left_of((shown.right if row.start == self.piece.right else row.start) - 1)
+        return [(left, y, left - TICK_MM / 2, y), (right, y, right + TICK_MM / 2, y)]
+
+    def _upright_ticks(self, cut: Sequence[int], x: float) -> list[Segment]:
+        """Mark a cut between columns above and below the rounds that it goes through."""
+        if not cut:
+            return []
+        piece, shown = self.piece, self.piece.laps
+        upper = self.placing.top_of((shown.end if cut[-1] + 1 == piece.end else cut[-1] + 1) - 1)
+        lower = self.placing.top_of((shown.first if cut[0] == piece.first else cut[0]) - 1)
+        return [(x, upper, x, upper - TICK_MM / 2), (x, lower, x, lower + TICK_MM / 2)]
 
     def _side_joins(self, left: float, y: float) -> Iterator[Box]:
         """Tell both side edges on one line, the right one's words past the left one's where the piece is narrow."""

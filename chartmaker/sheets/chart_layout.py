@@ -155,7 +155,7 @@ class _Layout:
         yield from self._beside(rows, placing)
         yield from self._stitch_numbers(placing)
         yield from self._bracket(rows, placing)
-        yield from Joins(piece, placing, self.plan.room, self.page_of, self._rounds_before).boxes(joins_top)
+        yield from Joins(rows, placing, self.plan.room, self.page_of, self._rounds_before).boxes(joins_top)
 
     @property
     def _rounds_before(self) -> int:
@@ -245,8 +245,8 @@ class _Layout:
             yield text_at(x, baseline, str(column), Style(STITCH_PT * scale), align="middle")
 
     def _bracket(self, rows: Sequence[Row], placing: Placing) -> Iterator[Box]:
-        row = next((row for row in rows if row.letters), None)
-        if row is None:
+        row = rows[0]
+        if not row.letters:  # the repeat of a higher round would be told with another count
             return
         band, scale = self.appraisal.design.bands[self.piece.band], self._scale
         y = placing.shown_bottom + self.manner.measures.numbers + 0.8

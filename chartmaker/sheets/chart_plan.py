@@ -18,7 +18,7 @@ TITLE_PT, DETAIL_PT = 10.0, 8.0
 """Size of a band's name, and of what else is told of it."""
 ASIDE_GAP_MM, WORDS_GAP_MM, MOST_TITLE_MM = 1.0, 2.5, 60.0
 """Before and after what is told at the right of a narrow piece; and how much of that a name has at most."""
-ROUNDS_PER_HEAVY_LINE = 10
+ROUNDS_PER_HEAVY_LINE, COLUMNS_PER_HEAVY_LINE = 10, 5
 """Cuts are made at heavy lines where that wastes less than half a page."""
 MOST_LAP_COLUMNS = 2
 """Stitches of its neighbour that a piece shows once more, paler, at a cut side; and one round above and below."""
@@ -307,21 +307,21 @@ def _row_spans(
     spans: list[tuple[int, int]] = []
     first = 0
     while first < rounds:
-        end = _row_end(first, rounds, most=most, before=before)
+        end = _cut_end(first, rounds, most=most, heavy=ROUNDS_PER_HEAVY_LINE, before=before)
         spans.append((first, end))
         first = end
     return spans, lap
 
 
-def _row_end(first: int, rounds: int, *, most: int, before: int) -> int:
-    """Choose where a piece ends: all about even, at a heavy line where that makes no piece more."""
-    pieces = math.ceil((rounds - first) / most)
+def _cut_end(first: int, last: int, *, most: int, heavy: int, before: int = 0) -> int:
+    """Choose where a piece ends: all about even, at a heavy line where that makes no piece more, nor a sliver."""
+    pieces = math.ceil((last - first) / most)
     if pieces == 1:
-        return rounds
-    even = first + math.ceil((rounds - first) / pieces)
-    down = even - (before + even) % ROUNDS_PER_HEAVY_LINE
-    for end in (down + ROUNDS_PER_HEAVY_LINE, down):
-        if first < end <= first + most and math.ceil((rounds - end) / most) < pieces:
+        return last
+    even = first + math.ceil((last - first) / pieces)
+    down = even - (before + even) % heavy
+    for end in sorted((down, down + heavy), key=lambda end: abs(end - even)):
+        if most <= 2 * (end - first) <= 2 * most and math.ceil((last - end) / most) < pieces:
             return end
     return even
 
@@ -344,8 +344,9 @@ def _column_spans(reach: tuple[int, int], size: CellSize, room: Frame) -> list[t
     if high - low <= most:
         return [reach]
     most -= 2 * _lap_columns(size, room)
-    even = math.ceil((high - low) / math.ceil((high - low) / most))
-    step = 5 * math.ceil(even / 5)
-    step = step if step <= most else most - most % 5 or most
-    start = low - low % 5 if step % 5 == 0 else low
-    return [(max(low, right), min(high, right + step)) for right in range(start, high, step)]
+    spans: list[tuple[int, int]] = []
+    while low < high:
+        end = _cut_end(low, high, most=most, heavy=COLUMNS_PER_HEAVY_LINE)
+        spans.append((low, end))
+        low = end
+    return spans

@@ -15,6 +15,8 @@ STRONG = Style(9.5, bold=True)
 HEADING = Style(12.5, bold=True)
 MOST_LINES = 6
 """Lines of a paragraph; names may be very long, and no block is taller than a page."""
+BEGINNING = 3
+"""Blocks at the beginning of a group too tall for a page that stay together."""
 LEADING = 1.36
 """From baseline to baseline, in sizes of the text."""
 
@@ -131,14 +133,21 @@ def kept(blocks: Sequence[Block]) -> list[Block]:
 
 
 def _kept_together(blocks: Sequence[Block], *, most: float) -> list[list[Block]]:
-    """Group blocks that stay together; a group that no page can hold falls apart into its blocks."""
+    """Group blocks that stay together; a group that no page can hold falls apart, all but its beginning."""
     groups: list[list[Block]] = [[]]
     for block in blocks:
         groups[-1].append(block)
         if not block.keeps_next:
             groups.append([])
-    fitting = (([group] if height_of(group) <= most else [[block] for block in group]) for group in groups if group)
-    return [group for parts in fitting for group in parts]
+    return [part for group in groups if group for part in _fitting(group, most=most)]
+
+
+def _fitting(group: list[Block], *, most: float) -> list[list[Block]]:
+    """Give a group whole, or what a page can hold of it: a heading with the head and the first row of its table."""
+    if height_of(group) <= most:
+        return [group]
+    begin = BEGINNING if height_of(group[:BEGINNING]) <= most else 1
+    return [group[:begin], *([block] for block in group[begin:])]
 
 
 def stacked(blocks: Sequence[Block], x: float = 0.0) -> tuple[Box, ...]:

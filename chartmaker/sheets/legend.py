@@ -1,5 +1,6 @@
 """What the marks mean: a chip for each letter with its shade, its grey and its mark, and the signs of the chart."""
 
+import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
@@ -143,9 +144,14 @@ def _places(
     """Give offset, row and width of each entry, letters and signs having a width each; and the height of all."""
     places: list[tuple[float, int, float]] = []
     x, row = 0.0, 0
-    for entry in entries:
+    signs = sum(isinstance(entry, Sign) for entry in entries)
+    a_row = max(1, math.floor(width / signed + 1e-6))
+    for number, entry in enumerate(entries):
         wide = min(signed if isinstance(entry, Sign) else named, width)
-        if x + wide > width + 1e-6:
+        is_first_sign = number == len(entries) - signs
+        here = math.floor((width - x) / signed + 1e-6)
+        begins_signs = is_first_sign and x > 0 and here < signs <= a_row  # all beside each other, with no row more
+        if x + wide > width + 1e-6 or begins_signs:
             x, row = 0.0, row + 1
         places.append((x, row, wide))
         x += wide

@@ -75,12 +75,11 @@ def rounds_pages(appraisal: Appraisal, units: Units = METRIC, *, frame: Frame) -
     label = max(width_mm(_numbers(one), size_pt=NUMBER.size_pt, bold=True) for one in instructions)
     columns = _columns(instructions, frame, label)
     intro = [*_letters(appraisal, frame.width), *_abbreviations(hat.abbreviations, frame.width), space(1.5)]
-    body = [
-        *paragraph(hat.cast_on, width=columns.width),
-        *(block for number, band in enumerate(hat.bands, start=1) for block in _band(number, band, columns, label)),
-        space(2.0),
-        *kept([block for text in hat.finish for block in paragraph(in_units(text, units), width=columns.width)]),
-    ]
+    *rounds, last = (
+        block for number, band in enumerate(hat.bands, start=1) for block in _band(number, band, columns, label)
+    )
+    finish = [block for text in hat.finish for block in paragraph(in_units(text, units), width=columns.width)]
+    body = [*paragraph(hat.cast_on, width=columns.width), *rounds, *kept([last, space(2.0), *finish])]
     parts = flowed_into(body, columns.frames(frame.top + height_of(intro)), most=frame.height)
     pages = [
         tuple(box for part in parts[start : start + columns.count] for box in part)

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from chartmaker.sheets.boxes import Box, Lines, Style, moved, text_at
-from chartmaker.sheets.flow import Block, line_height
+from chartmaker.sheets.flow import Block, kept, line_height
 from chartmaker.sheets.ink import HAIRLINE, QUIET
 from chartmaker.sheets.lines import wrapped
 
@@ -16,6 +16,8 @@ PAD_MM, CLOSE_PAD_MM = 1.0, 0.45
 GUTTER_MM = 3.0
 """Between columns, inside their widths."""
 HAIRLINE_MM = 0.18
+MOST_ROWS_WHOLE = 8
+"""A table of up to so many rows is not broken where a page can hold it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,9 +51,12 @@ def scaled(columns: Sequence[Column], width: float) -> tuple[Column, ...]:
 
 
 def table(columns: Sequence[Column], rows: Sequence[Sequence[Cell]], *, pad: float = PAD_MM) -> list[Block]:
-    """Lay out a table as its head and one block a row."""
+    """Lay out a table, head and rows a block each; a short one stays whole, and no row of a long one stands alone."""
     head = _head(columns, sum(column.width for column in columns))
-    return [head, *(_row(columns, row, head, pad) for row in rows)]
+    blocks = [_row(columns, row, head, pad) for row in rows]
+    if len(blocks) <= MOST_ROWS_WHOLE:
+        return kept([head, *blocks])
+    return [*kept([head, *blocks[:2]]), *blocks[2:-2], *kept(blocks[-2:])]
 
 
 def _head(columns: Sequence[Column], width: float) -> Block:

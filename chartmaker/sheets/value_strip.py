@@ -13,6 +13,8 @@ WIDEST_UNIT_MM = 18.0
 LABEL_MM, LEADER_MM, SCALE_MM = 5.0, 7.5, 6.0
 """Heights: of the letters' names, of the leaders, of the scale."""
 NUMBERS = Style(7.5, ink=QUIET)
+CLEAR_MM = 1.2
+"""Between numbers, at least."""
 
 
 def value_strip(appraisal: Appraisal, *, width: float) -> Block:
@@ -80,8 +82,13 @@ def _scale(top: float, width: float) -> list[Box]:
     ]
     boxes.append(outline_of((0, top, width, SCALE_MM), width=0.18, ink=HAIRLINE))
     baseline = top + SCALE_MM + 3.8
-    tens = range(10, 100, 10)
-    boxes.extend(text_at(ten / 100 * width, baseline, str(ten), NUMBERS, align="middle") for ten in tens)
-    boxes.append(text_at(0, baseline, "0 black", NUMBERS))
-    boxes.append(text_at(width, baseline, "white 100", NUMBERS, align="right"))
-    return boxes
+    black, white = (
+        text_at(0, baseline, "0 black", NUMBERS),
+        text_at(width, baseline, "white 100", NUMBERS, align="right"),
+    )
+    for ten in range(10, 100, 10):
+        number = text_at(ten / 100 * width, baseline, str(ten), NUMBERS, align="middle")
+        clear = number.width / 2 + CLEAR_MM
+        if black.width + clear <= ten / 100 * width <= width - white.width - clear:
+            boxes.append(number)
+    return [*boxes, black, white]

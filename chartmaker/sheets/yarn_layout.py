@@ -9,7 +9,7 @@ from chartmaker.model.units import METRIC, Quantity, Units
 from chartmaker.sheets.boxes import Box, Marks
 from chartmaker.sheets.chart_cells import Look
 from chartmaker.sheets.chart_layout import band_title
-from chartmaker.sheets.flow import SMALL, Block, bulleted, fact, heading, paragraph, space
+from chartmaker.sheets.flow import SMALL, Block, bulleted, fact, heading, kept, paragraph, space
 from chartmaker.sheets.ink import ACCENT
 from chartmaker.sheets.legend import CHIP_MM, chip, look_of, lot_name
 from chartmaker.sheets.marks import OUT_OF_GAMUT
@@ -53,7 +53,7 @@ def yarn_blocks(appraisal: Appraisal, units: Units = METRIC, *, width: float) ->
         heading(f"Band by band, likely {weight}", width=width),
         *_bands(appraisal, units, width),
         heading("What the figures rest on", width=width),
-        *(block for name, text in _facts(appraisal, units) for block in fact(name, text, width=width)),
+        *kept([block for name, text in _facts(appraisal, units) for block in fact(name, text, width=width)]),
     ]
 
 
@@ -61,13 +61,13 @@ def _needs(appraisal: Appraisal, units: Units, width: float) -> list[Block]:
     """Give what each letter takes: one table, or on narrow pages one in metres and one in grams."""
     yarn, weight = units.yarn.unit.strip(), units.weight.unit.strip()
     metres = [Column(f"{yarn}, {title}", 14, "right") for title in ("low", "likely", "high")]
-    grams = [Column(f"{weight}, {title}", 14, "right") for title in ("low", "likely", "high")]
+    grams = [Column(f"{weight}, {title}", 12.5, "right") for title in ("low", "likely", "high")]
     to_have = [
         Column(f"{weight}, planned", 18, "right", CELL_STRONG),
         Column(f"{weight}, on hand", 18, "right"),
         Column(f"{weight}, short", 13.5, "right", CELL_STRONG),
     ]
-    stitches = Column("stitches", 16, "right")
+    stitches = Column("stitches", 15, "right")
     if width >= NARROW_MM:
         return _need_table(appraisal, units, [stitches, *metres, *grams, *to_have], list(range(10)), width)
     return [
@@ -82,7 +82,7 @@ def _need_table(
 ) -> list[Block]:
     """Give a table of some of the figures, and below it their sums."""
     look = look_of(appraisal)
-    named = scaled((Column("", 6, style=CELL_STRONG), Column("", 10), Column("lot", 32, most_lines=3), *columns), width)
+    named = scaled((Column("", 6, style=CELL_STRONG), Column("", 9), Column("lot", 40, most_lines=3), *columns), width)
     rows: list[list[Cell]] = []
     for item in appraisal.letters:
         figures = _figures([item], units)

@@ -81,11 +81,34 @@ def test_a_band_that_fits_at_a_readable_size_is_not_cut():
 
 
 def test_cuts_fall_on_heavy_lines():
-    design = Design(bands=(blank(4, 3), blank(130, 120)))
+    design = Design(bands=(blank(4, 3), blank(120, 120)))
     room = ROOMS[0]
     pieces = [piece for piece in cut(design, best_size(design, room), room) if piece.band == 1]
     assert {(3 + piece.end) % 10 for piece in pieces if piece.end < 120} == {0}
     assert {piece.right % 5 for piece in pieces} == {0}
+
+
+@pytest.mark.parametrize("room", ROOMS)
+@pytest.mark.parametrize("columns", [24, 36, 41, 130])
+def test_a_cut_makes_neither_more_pieces_than_the_width_asks_for_nor_slivers(columns, room):
+    design = Design(bands=(blank(columns, 4),))
+    size = best_size(design, room, LARGE)
+    pieces = [piece for piece in cut(design, size, room) if piece.row == 0]
+    free = (room.width - LARGE.left - LARGE.right) / size.width
+    if len(pieces) == 1:
+        assert columns <= free + 1e-9
+        return
+    most = int(free + 1e-9) - 2 * pieces[0].lap_columns
+    widths = [piece.end_column - piece.right for piece in pieces]
+    assert len(pieces) == -(-columns // most)
+    assert 2 * min(widths) >= max(widths)
+
+
+@pytest.mark.parametrize("room", ROOMS)
+def test_no_part_of_a_band_is_a_lone_round(room):
+    design = Design(bands=(blank(24, 21), blank(24, 17)))
+    pieces = [piece for piece in cut(design, best_size(design, room, LARGE), room) if piece.rows > 1]
+    assert all(piece.end - piece.first > 1 for piece in pieces)
 
 
 def test_bands_are_kept_whole_and_in_knitting_order():
