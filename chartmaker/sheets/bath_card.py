@@ -100,7 +100,7 @@ def _pages(
 ) -> list[tuple[Box, ...]]:
     count = 2 if frame.width > WIDE_SHARE * frame.height else 1
     width = (frame.width - (count - 1) * GUTTER_MM) / count
-    title = _title(bath, frame.width, setting)
+    title, again = _title(bath, frame.width, setting), _title_again(bath, frame.width)
 
     def columns() -> Iterator[Frame]:
         top = frame.top + title.height
@@ -108,13 +108,16 @@ def _pages(
             for place in range(count):
                 left = frame.left + place * (width + GUTTER_MM)
                 yield Frame(left=left, top=top, right=left + width, bottom=frame.bottom)
-            top = frame.top
+            top = frame.top + again.height
 
-    parts = flowed_into(_blocks(bath, lines, width, setting, is_long=is_long), columns(), most=frame.height)
+    parts = flowed_into(
+        _blocks(bath, lines, width, setting, is_long=is_long), columns(), most=frame.height - again.height
+    )
     pages = [
         tuple(box for part in parts[start : start + count] for box in part) for start in range(0, len(parts), count)
     ]
-    return [(*moved(title.boxes, frame.left, frame.top), *pages[0]), *pages[1:]]
+    tops = [title, *(again for _ in pages[1:])]
+    return [(*moved(top.boxes, frame.left, frame.top), *boxes) for top, boxes in zip(tops, pages, strict=True)]
 
 
 def dyestuff_name(bath: Bath) -> str:
@@ -151,6 +154,14 @@ def _title(bath: Bath, width: float, setting: Setting) -> Block:
     y = baseline + 0.34 * height
     boxes += [name.moved(0, baseline), Lines(((0, y, width, y),), 0.8, ACCENT)]
     return Block(y + 0.3 * height, tuple(boxes), keeps_next=True)
+
+
+def _title_again(bath: Bath, width: float) -> Block:
+    """Say at the top of a card's further pages which bath they belong to."""
+    em = DETAIL_PT * MM_PER_PT
+    words = f"{dyestuff_name(bath)}, bath {bath.id}, continued"
+    title = text_at(0, em, words, Style(DETAIL_PT, bold=True), most=width)
+    return Block(2.0 * em, (title, Lines(((0, 1.4 * em, width, 1.4 * em),), 0.8, ACCENT)))
 
 
 def lines_of(card: BathCard, plan: DyePlan, units: Units = METRIC) -> Iterator[Line]:

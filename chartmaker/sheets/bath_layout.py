@@ -1,6 +1,7 @@
 """The bath sheet: a stove card for each bath, then times and room for what really happened, then the cautions."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from chartmaker.appraisal import Appraisal
 from chartmaker.dye.dye_plan import BathCard, DyePlan
@@ -77,7 +78,8 @@ def _no_baths(appraisal: Appraisal, width: float) -> Iterator[Block]:
 def _days(card: BathCard, width: float) -> Iterator[Block]:
     """Give the times of one bath, what is good to know of it, and room to write down what the pot really did."""
     bath = card.plan.bath
-    yield heading(f"{dyestuff_name(bath)}, bath {bath.id}: times and record", width=width)
+    title = f"{dyestuff_name(bath)}, bath {bath.id}"
+    yield heading(f"{title}: times and record", width=width)
     columns = scaled((Column("", 8), Column("from hour", 20, "right"), Column("", 150)), width)
     room = columns[-1].width - GUTTER_MM
     yield from table(columns, [_step(step, room) for step in card.timetable], pad=CLOSE_PAD_MM)
@@ -85,7 +87,7 @@ def _days(card: BathCard, width: float) -> Iterator[Block]:
     for text in _good_to_know(card):
         yield from paragraph(text, width=width, style=SMALL)
     for load in card.plan.loads:
-        yield _to_fill_in(load, width)
+        yield replace(_to_fill_in(load, width), head=heading(f"{title}: record", width=width))
     yield space(3.0)
 
 

@@ -66,16 +66,16 @@ def _pairs(appraisal: Appraisal, look: Look, units: Units, width: float) -> Iter
         width,
     )
     pairs = sorted(appraisal.pairs, key=lambda pair: (GRADE_ORDER[pair.grade], -pair.boundary_cm, pair.letters))
-    yield from table(columns, [_pair_row(appraisal, pair, look, units) for pair in pairs], pad=CLOSE_PAD_MM)
-    yield space(2.0)
+    *rows, last = table(columns, [_pair_row(appraisal, pair, look, units) for pair in pairs], pad=CLOSE_PAD_MM)
     limits = appraisal.design.limits
-    yield from paragraph(
+    note = paragraph(
         "Judged by the value apart that can be relied on, given how far readings scatter ('at least', one-sided 95 %). "
         f"Clear from {limits.value_clear:g}, soft from {limits.value_soft:g}, lost below. 'Drawn' is the edge where "
         "one letter is ground and the other figure: the pattern depends on it.",
         width=width,
         style=SMALL,
     )
+    yield from (*rows, *kept([last, space(2.0), *note]))
 
 
 def _pair_row(appraisal: Appraisal, pair: PairAppraisal, look: Look, units: Units) -> list[Cell]:

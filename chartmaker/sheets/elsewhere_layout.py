@@ -6,7 +6,7 @@ from chartmaker.appraisal import Appraisal, PairAppraisal
 from chartmaker.knit.from_afar import ACROSS_ROOM_CM, contrasts_from_afar
 from chartmaker.model.units import Units
 from chartmaker.sheets.chart_cells import Look
-from chartmaker.sheets.flow import SMALL, Block, heading, paragraph, space
+from chartmaker.sheets.flow import SMALL, Block, heading, kept, paragraph, space
 from chartmaker.sheets.legend import CHIP_MM, chip
 from chartmaker.sheets.numbers import one_place, or_dash
 from chartmaker.sheets.tables import CELL_STRONG, CLOSE_PAD_MM, Cell, Column, Drawn, scaled, table
@@ -37,12 +37,11 @@ def elsewhere_blocks(appraisal: Appraisal, look: Look, units: Units, width: floa
         width,
     )
     yield heading("The same pairs elsewhere, value apart", width=width)
-    yield from table(columns, [_row(appraisal, pair, look, lights, afar) for pair in pairs], pad=CLOSE_PAD_MM)
-    yield space(2.0)
+    *rows, last = table(columns, [_row(appraisal, pair, look, lights, afar) for pair in pairs], pad=CLOSE_PAD_MM)
     words = (
         "Lights are known of measured spectra alone; from afar, of bands without shaping. ~ is soft there, ! is lost."
     )
-    yield from paragraph(words, width=width, style=SMALL)
+    yield from (*rows, *kept([last, space(2.0), *paragraph(words, width=width, style=SMALL)]))
 
 
 def _row(

@@ -29,6 +29,16 @@ def test_letters_stand_at_their_value():
         assert middle / WIDTH * 100 == pytest.approx({"A": 75, "B": 25}[letter], abs=0.5)
 
 
+@pytest.mark.parametrize("width", [50.0, 90.0, 124.0, 180.0, 273.0])
+def test_the_numbers_of_the_scale_stand_clear_of_each_other(width):
+    lots = {"A": (75, 0.0, 0.0), "B": (25, 0.0, 0.0)}
+    strip = value_strip(appraise(chart("A B | x.", lots=lots)), width=width)
+    numbers = sorted(box.extent for box in strip.boxes if isinstance(box, Text) and box.text[0] not in "AB")
+    assert len(numbers) > 2
+    for (_, _, end, _), (start, *_) in pairwise(numbers):
+        assert start - end >= 1.0
+
+
 def test_letters_of_one_value_stand_side_by_side_without_overlap():
     fills = [box.rectangles[0] for box in strip_of({"A": 50, "B": 50, "C": 51}).boxes if isinstance(box, Fills)]
     chips = sorted(rectangle for rectangle in fills if rectangle[3] > 7)

@@ -19,6 +19,8 @@ from chartmaker.knit.from_afar import contrasts_from_afar
 from chartmaker.knit.yarn_by_band import yarn_by_band
 from chartmaker.model.settings import Limits
 from chartmaker.planning import plan_for
+from chartmaker.sheets.boxes import Fills, Lines
+from chartmaker.sheets.ink import ACCENT
 from chartmaker.sheets.job import SHEETS, PrintJob
 from chartmaker.sheets.paper import PAPERS
 from chartmaker.sheets.plan import plan_pages
@@ -250,3 +252,33 @@ def grey_cells(pdf: bytes, letters: str) -> dict[str, np.ndarray]:
         ]
     document.close()
     return found
+
+
+@pytest.mark.parametrize(("paper", "is_landscape"), EVERY_LIE)
+def test_every_page_at_the_pot_says_which_bath_it_is_of(cap, paper, is_landscape):
+    job = PrintJob(paper=paper, is_landscape=is_landscape, sheets=("baths",))
+    pages = words_of(print_sheets(cap, job))
+    of_a_bath = [words for words in pages if "dry weight after" in words or "g fructose" in words]
+    assert of_a_bath
+    for words in of_a_bath:
+        assert "woad leaf (fresh)" in words
+        assert "woad-aug" in words
+
+
+@pytest.mark.parametrize(("paper", "is_landscape"), EVERY_LIE)
+@pytest.mark.parametrize("path", EXAMPLES, ids=lambda path: path.name.split(".")[0])
+def test_the_ticks_of_a_cut_stand_at_cells(path, paper, is_landscape):
+    job = PrintJob(paper=paper, is_landscape=is_landscape, sheets=("chart-large",))
+    found = 0
+    for page in plan_pages(appraise(read_design(path)), job):
+        cells = [cell for box in page.boxes if isinstance(box, Fills) for cell in box.rectangles]
+        for box in page.boxes:
+            if not isinstance(box, Lines) or box.ink != ACCENT or box.width != 0.5:
+                continue
+            for x, y, _, _ in box.segments:
+                found += 1
+                assert any(
+                    left - 0.01 <= x <= left + wide + 0.01 and top - 0.01 <= y <= top + high + 0.01
+                    for left, top, wide, high in cells
+                )
+    assert found
