@@ -23,6 +23,10 @@ class PlainPath(PDFPathObject):
         """Give the operators of the path."""
         return "n " + " ".join(self._steps) if self._steps else "n"
 
+    def painted(self, operator: str) -> str:
+        """Give the operators of the path with the one that paints it; nothing where there is no path."""
+        return f"{' '.join(self._steps)} {operator}" if self._steps else ""
+
     def moveTo(self, x: float, y: float) -> None:  # noqa: N802 - ReportLab's name
         """Begin a contour."""
         self._steps.append(self._pair.format(x, y) + " m")

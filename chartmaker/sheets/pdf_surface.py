@@ -1,7 +1,6 @@
 """The sheets' surface on ReportLab: one PDF, the same bytes for the same boxes."""
 
 from io import BytesIO
-from itertools import pairwise
 
 from PIL import Image
 from reportlab import rl_config
@@ -12,8 +11,8 @@ from chartmaker.sheets.boxes import Bookmark, Fills, Lines, Marks, Page, Picture
 from chartmaker.sheets.faces import Outline, house_face
 from chartmaker.sheets.ink import Ink
 from chartmaker.sheets.lines import MM_PER_PT
-from chartmaker.sheets.marks import Disc, Mark, Ring, Solid, Stroke
 from chartmaker.sheets.paper import Paper
+from chartmaker.sheets.pdf_marks import drawn_at, mark_code
 from chartmaker.sheets.pdf_path import PlainPath
 from chartmaker.sheets.text import CODE_PADDING_EM, CODE_SCALE, Run
 
@@ -103,17 +102,16 @@ class PdfSurface:
         self._canvas.drawPath(path, stroke=1, fill=0)
 
     def marks(self, box: Marks) -> None:
-        """Draw the filled parts of all marks as one path, and their lines as another."""
+        """Draw the filled parts of all marks, then their lines."""
         size = box.size * PT
-        filled, stroked = PlainPath(), PlainPath()
-        for x, y in box.centres:
-            _add_mark(box.mark, (x * PT, self._height - y * PT), size, filled=filled, stroked=stroked)
-        if any(isinstance(shape, Disc | Solid) for shape in box.mark.shapes):
+        centres = [(x * PT, self._height - y * PT) for x, y in box.centres]
+        filled, stroked = mark_code(box.mark, size)
+        if filled:
             self._fill_with(box.ink)
-            self._canvas.drawPath(filled, stroke=0, fill=1)
-        if any(isinstance(shape, Ring | Stroke) for shape in box.mark.shapes):
+            self._canvas._code.append(drawn_at(centres, filled))  # type: ignore[attr-defined]  # noqa: SLF001
+        if stroked:
             self._stroke_with(box.ink, box.mark.stroke * size)
-            self._canvas.drawPath(stroked, stroke=1, fill=0)
+            self._canvas._code.append(drawn_at(centres, stroked))  # type: ignore[attr-defined]  # noqa: SLF001
 
     def picture(self, box: Picture) -> None:
         """Draw pixels, packed as a photograph is: a hat has no edge that would show it."""
@@ -189,22 +187,6 @@ def _storable(title: str) -> str:
 
 def _hex(text: str) -> str:
     return ("\ufeff" + text).encode("utf-16-be", "replace").hex().upper()
-
-
-def _add_mark(mark: Mark, centre: tuple[float, float], size: float, *, filled: PlainPath, stroked: PlainPath) -> None:
-    x, y = centre
-    for shape in mark.shapes:
-        if isinstance(shape, Disc | Ring):
-            path = filled if isinstance(shape, Disc) else stroked
-            path.circle(x + shape.centre[0] * size, y + shape.centre[1] * size, shape.radius * size)
-            continue
-        points = [(x + px * size, y + py * size) for px, py in shape.points]
-        path = filled if isinstance(shape, Solid) else stroked
-        path.moveTo(*points[0])
-        for _, point in pairwise(points):
-            path.lineTo(*point)
-        if isinstance(shape, Solid) or shape.is_closed:
-            path.close()
 
 
 def _add_glyph(canvas: Canvas, commands: tuple[tuple[str, tuple[float, ...]], ...], dx: float, dy: float) -> None:
