@@ -21,10 +21,12 @@ FIGURE_PT, NAME_PT, TITLE_SCALE = 24.0, 18.0, 1.1
 where the finest letters that normal sight reads take five (Snellen)."""
 WIDE_SHARE, GUTTER_MM = 1.2, 9.0
 """Pages wider than this share of their height have two columns."""
-MOST_NAME_LINES, MOST_DETAIL_LINES, MOST_NOTE_LINES, MOST_CAUTION_LINES = 2, 6, 6, 20
+MOST_NAME_LINES, MOST_DETAIL_LINES, MOST_NOTE_LINES, MOST_CAUTION_LINES = 3, 6, 6, 20
 """Cautions are never cut."""
 DETAIL_PT = 11.5
 """Of the bath's name."""
+ID_SHARE, SMALLEST_ID = 0.3, 0.7
+"""How much of the width it has, and how much smaller it is set before it is cut off."""
 TICK_EM = 0.62
 """Side of the box to tick, in sizes of the figures."""
 POT_PER_LIQUOR = 1.5
@@ -140,8 +142,10 @@ def _blocks(bath: Bath, lines: Sequence[Line], width: float, setting: Setting, *
 
 def _title(bath: Bath, width: float, setting: Setting) -> Block:
     """Give the dyestuff, smaller where it is long but never smaller than the figures; and which bath it is."""
-    style = Style(DETAIL_PT, ink=QUIET)
-    name = text_at(width, 0, f"bath {bath.id}", style, align="right", most=0.25 * width)
+    called = f"bath {bath.id}"
+    fitting = 0.99 * ID_SHARE * width / width_mm(called, size_pt=DETAIL_PT)
+    style = Style(DETAIL_PT * min(1.0, max(SMALLEST_ID, fitting)), ink=QUIET)
+    name = text_at(width, 0, called, style, align="right", most=ID_SHARE * width)
     words, room = dyestuff_name(bath), name.x - 4
     wanted = TITLE_SCALE * setting.figure_pt
     size = max(FIGURE_PT, min(wanted, wanted * 0.99 * room / width_mm(words, size_pt=wanted, bold=True)))

@@ -38,6 +38,8 @@ STRIP_GAP_MM = 4.0
 NUMBER_PT, LETTERS_PT, STITCH_PT = 7.5, 6.5, 7.0
 TICK_MM = 2.6
 CLOSEST_NUMBERS_MM = 5.0
+LEAST_TITLE, LEAST_DETAIL = 0.65, 0.61
+"""How much smaller a band's name and the rounds beside it are set before the name is cut off."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -184,11 +186,16 @@ class _Layout:
     def _title_above(self, top: float) -> Iterator[Box]:
         (left, right), baseline = self.sides, top + 3.6 * self._scale
         title = band_title(self.appraisal, self.piece.band)
-        name = text_at(left, baseline, title, self._title, most=0.55 * (right - left))
+        wide = width_mm(self._where, size_pt=self._detail.size_pt)
+        most = min(0.55 * (right - left), max(0.25 * (right - left), right - left - 3 - LEAST_DETAIL * wide))
+        fitting = 0.99 * most / width_mm(title, size_pt=self._title.size_pt, bold=True)
+        style = replace(self._title, size_pt=self._title.size_pt * min(1.0, max(LEAST_TITLE, fitting)))
+        name = text_at(left, baseline, title, style, most=most)
         yield name
         x = left + name.width + 3
-        wide = width_mm(self._where, size_pt=self._detail.size_pt)
-        detail = replace(self._detail, size_pt=self._detail.size_pt * min(1.0, max(0.6, 0.99 * (right - x) / wide)))
+        detail = replace(
+            self._detail, size_pt=self._detail.size_pt * min(1.0, max(0.99 * LEAST_DETAIL, 0.99 * (right - x) / wide))
+        )
         yield text_at(x, baseline, self._where, detail, most=right - x)
 
     def _title_aside(self, x: float, top: float) -> Iterator[Box]:
@@ -259,7 +266,8 @@ class _Layout:
         yield Lines(tuple(segments), 0.4, ACCENT)
         if self._is_narrow:
             return
-        words, style = repeat_words(band.times, len(band.rounds[row.index])), self._repeat
+        is_part = len(row.letters) < len(band.rounds[row.index])
+        words, style = repeat_words(band.times, len(band.rounds[row.index]), is_part=is_part), self._repeat
         if width_mm(words, size_pt=style.size_pt, bold=True) <= right - left:
             yield text_at((left + right) / 2, y + 3.6 * scale, words, style, align="middle")
         else:

@@ -233,10 +233,12 @@ def cut(design: Design, size: CellSize, room: Frame) -> list[Piece]:
     return pieces
 
 
-def repeat_words(times: int, stitches: int) -> str:
-    """Tell how often a repeat is worked."""
-    what = "this stitch" if stitches == 1 else f"these {stitches} stitches"
-    return f"work {what} {'once' if times == 1 else f'{times} times'}"
+def repeat_words(times: int, stitches: int, *, is_part: bool = False) -> str:
+    """Tell how often a repeat is worked; or, below a piece that is not all of it, what it is a part of."""
+    often = "once" if times == 1 else f"{times} times"
+    if is_part:
+        return f"part of {stitches} stitches, worked {often}"
+    return f"work {'this stitch' if stitches == 1 else f'these {stitches} stitches'} {often}"
 
 
 def _words_mm(title: str, repeat: str) -> float:

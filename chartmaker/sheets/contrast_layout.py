@@ -59,9 +59,9 @@ def _pairs(appraisal: Appraisal, look: Look, units: Units, width: float) -> Iter
             Column(f"of it drawn, {unit}", 26, "right"),
             Column("value apart", 22, "right"),
             Column("at least", 20, "right", CELL_STRONG),
-            Column("CIEDE2000", 22, "right"),
+            Column("CIEDE2000", 26, "right"),
             Column("", 6),
-            Column("grade", 30),
+            Column("grade", 26),
         ),
         width,
     )

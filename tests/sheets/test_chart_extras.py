@@ -152,3 +152,10 @@ def test_the_small_hat_names_the_page_of_every_band():
         page = int(re.fullmatch(r"p (\d+)", texts[texts.index(f"{number}  band {number}") + 1]).group(1))
         found = [box.text for box in recorder.pages[page - 1] if isinstance(box, Text)]
         assert f"{number}  band {number}" in found
+
+
+def test_a_part_of_a_repeat_is_not_told_to_be_worked_alone():
+    appraisal = appraise(chart("A | " + 60 * ".", times=3))
+    words = [text for text in record(appraisal, sheets=("chart-large",), paper="a5").texts() if "stitches" in text]
+    assert "part of 60 stitches, worked 3 times" in words
+    assert "work these 60 stitches 3 times" not in words
