@@ -15,6 +15,8 @@ MEASURE = Style(8.5, bold=True, ink=ACCENT)
 TALLEST_MM = 38.0
 LABEL_MM = 12.0
 """Room at the right for the bands' numbers."""
+LEADER_MM = 5.0
+"""From the widest place to the numbers."""
 CLOSEST_MM = 3.1
 """Labels of bands stand no closer than this: they move up …"""
 FURTHEST_MM = 5.0
@@ -38,6 +40,11 @@ class _Side:
         """Give the level line across the hat at one of the places."""
         y = self.bottom - self.heights[place]
         return self.middle - self.radii[place], y, self.middle + self.radii[place], y
+
+    def radius_at(self, height: float) -> float:
+        """Give the half width at the place that is nearest to a height."""
+        place = min(range(len(self.heights)), key=lambda place: abs(self.heights[place] - height))
+        return self.radii[place]
 
     def sides(self) -> Iterator[Segment]:
         """Walk both sides from the edge up."""
@@ -86,8 +93,9 @@ def _radii(appraisal: Appraisal) -> tuple[float, ...]:
 
 
 def _bands(appraisal: Appraisal, side: _Side, width: float) -> Iterator[Box]:
-    """Give the line at the lower edge of each band, and each band's number beside its middle."""
+    """Give the line at the lower edge of each band, and each band's number, led to from its middle."""
     done, last_label = 0, side.bottom + CLOSEST_MM
+    x = min(side.middle + max(side.radii) + LEADER_MM, width - LABEL_MM + 2)
     for number, band in enumerate(appraisal.design.bands, start=1):
         end = done + len(band.rounds)
         if done:
@@ -95,6 +103,8 @@ def _bands(appraisal: Appraisal, side: _Side, width: float) -> Iterator[Box]:
         wanted = side.bottom - (side.heights[done] + side.heights[end]) / 2 + 1.0
         y = min(wanted, last_label - CLOSEST_MM)
         if wanted - y <= FURTHEST_MM and y >= HIGHEST_LABEL_MM:
-            yield text_at(width - LABEL_MM + 2, y, f"{number}", LABEL, most=LABEL_MM - 2)
+            edge = side.middle + side.radius_at((side.heights[done] + side.heights[end]) / 2)
+            yield Lines(((edge + 0.5, wanted - 1.0, x - 0.8, y - 1.0),), 0.12, QUIET)
+            yield text_at(x, y, f"{number}", LABEL, most=LABEL_MM - 2)
             last_label = y
         done = end
