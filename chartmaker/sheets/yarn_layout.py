@@ -61,13 +61,13 @@ def _needs(appraisal: Appraisal, units: Units, width: float) -> list[Block]:
     """Give what each letter takes: one table, or on narrow pages one in metres and one in grams."""
     yarn, weight = units.yarn.unit.strip(), units.weight.unit.strip()
     metres = [Column(f"{yarn}, {title}", 14, "right") for title in ("low", "likely", "high")]
-    grams = [Column(f"{weight}, {title}", 12.5, "right") for title in ("low", "likely", "high")]
+    grams = [Column(f"{weight}, {title}", 13, "right") for title in ("low", "likely", "high")]
     to_have = [
         Column(f"{weight}, planned", 18, "right", CELL_STRONG),
         Column(f"{weight}, on hand", 18, "right"),
         Column(f"{weight}, short", 13.5, "right", CELL_STRONG),
     ]
-    stitches = Column("stitches", 15, "right")
+    stitches = Column("stitches", 14, "right")
     if width >= NARROW_MM:
         return _need_table(appraisal, units, [stitches, *metres, *grams, *to_have], list(range(10)), width)
     return [
@@ -82,7 +82,9 @@ def _need_table(
 ) -> list[Block]:
     """Give a table of some of the figures, and below it their sums."""
     look = look_of(appraisal)
-    named = scaled((Column("", 6, style=CELL_STRONG), Column("", 9), Column("lot", 40, most_lines=3), *columns), width)
+    named = scaled(
+        (Column("", 5.5, style=CELL_STRONG), Column("", 8.3), Column("lot", 39.8, most_lines=3), *columns), width
+    )
     rows: list[list[Cell]] = []
     for item in appraisal.letters:
         figures = _figures([item], units)
