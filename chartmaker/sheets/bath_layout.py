@@ -49,7 +49,7 @@ def bath_pages(appraisal: Appraisal, units: Units = METRIC, *, frame: Frame) -> 
         pages += [Body(made[0], (mark,)), *(Body(boxes) for boxes in made[1:])]
     rest = [
         *([] if plan.cards else _no_baths(appraisal, frame.width)),
-        *(block for card in plan.cards for block in _days(card, frame.width)),
+        *(block for card in plan.cards for block in _together(list(_days(card, frame.width)), frame)),
         *_without_recipe(appraisal, plan, units, frame.width),
         *_cautions(plan, frame.width),
     ]
@@ -75,19 +75,24 @@ def _no_baths(appraisal: Appraisal, width: float) -> Iterator[Block]:
     )
 
 
+def _together(days: list[Block], frame: Frame) -> list[Block]:
+    """Keep a bath's times and its record on one page, where one holds them."""
+    return kept(days) if height_of(days) <= frame.height else days
+
+
 def _days(card: BathCard, width: float) -> Iterator[Block]:
     """Give the times of one bath, what is good to know of it, and room to write down what the pot really did."""
     bath = card.plan.bath
     title = f"{dyestuff_name(bath)}, bath {bath.id}"
     yield heading(f"{title}: times and record", width=width)
-    columns = scaled((Column("", 8), Column("from hour", 20, "right"), Column("", 150)), width)
+    columns = scaled((Column("", 8), Column("from hour", 20, "right"), Column(f"bath {bath.id}", 150)), width)
     room = columns[-1].width - GUTTER_MM
     yield from table(columns, [_step(step, room) for step in card.timetable], pad=CLOSE_PAD_MM)
     yield space(1.5)
-    for text in _good_to_know(card):
-        yield from paragraph(text, width=width, style=SMALL)
-    for load in card.plan.loads:
-        yield replace(_to_fill_in(load, width), head=heading(f"{title}: record", width=width))
+    notes = [line for text in _good_to_know(card) for line in paragraph(text, width=width, style=SMALL)]
+    record = [_to_fill_in(load, width) for load in card.plan.loads]
+    again = heading(f"{title}: record", width=width)
+    yield from (replace(block, head=again) for block in (*notes, *record))
     yield space(3.0)
 
 

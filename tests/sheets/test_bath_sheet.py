@@ -159,3 +159,17 @@ def test_an_assist_brings_its_caution_too():
 
 def test_where_nothing_is_known_all_cautions_are_given():
     assert cautions_for(("moon dust",)) == (*GENERAL, *PARTICULAR, UNKNOWN)
+
+
+@pytest.mark.parametrize("paper", PAPERS)
+def test_no_page_of_times_and_records_is_without_its_bath(paper):
+    appraisal = short_of(
+        mordants=(Mordant("alum", 12.0), Mordant("cream of tartar", 6.0)), assists=(Assist("washing soda", 2.0),),
+        hottest_c=80, minutes=60, ph_start=8.5,
+    )  # fmt: skip
+    for is_landscape in (False, True):
+        pages = record(appraisal, sheets=("baths",), paper=paper, is_landscape=is_landscape).pages
+        words = [" ".join(box.text for box in page if isinstance(box, Text)) for page in pages]
+        asked = [page for page in words if "dry weight after" in page or "Dry in the shade" in page]
+        assert asked
+        assert all("bath pot" in page for page in asked)
