@@ -128,7 +128,7 @@ BATHS = (
     ),
 )  # fmt: skip
 
-GROWN = "grown on the plot from named seed"
+GROWN = "the grower, who sowed named seed"
 SHELF = (
     Dyestuff(name="madder", part="root", on_hand_g=180.0, identified_by=GROWN, notes=INVENTED),
     Dyestuff(name="weld", part="whole flowering plant", on_hand_g=35.0, identified_by=GROWN, notes=INVENTED),
