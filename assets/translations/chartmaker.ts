@@ -4781,6 +4781,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>at least a cap's depth, girth / 3 + {0} or 0.4 × girth (craft pages, which differ)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>at least {0} wanted</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4882,6 +4886,10 @@ Keys: arrows move, a letter sets it, Shift with up or down fills.</source>
     </message>
     <message>
         <source>best</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>between girth / 3 + {0} and 0.4 × girth (craft pages, which differ)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

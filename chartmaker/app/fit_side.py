@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
+from chartmaker.app.page_frame import words_label
 from chartmaker.app.side_thread import SideThread
 from chartmaker.app.told import told
 from chartmaker.app.words import tr
@@ -269,9 +270,7 @@ def _button(run: Callable[[], None]) -> QPushButton:
 
 
 def _line() -> QLabel:
-    label = QLabel()
-    label.setTextFormat(Qt.TextFormat.PlainText)
-    label.setWordWrap(True)
+    label = words_label()
     label.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
     return label
 

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QGridLayout, QLabel, QPushButton, QWidget
+from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
 
+from chartmaker.app.page_frame import words_label
 from chartmaker.app.words import plain_tip, tr
 
 if TYPE_CHECKING:
@@ -20,10 +20,10 @@ class KeepingStrip(QWidget):
         """Take the page that it stands on: shown without one, it would be a window of its own for a moment."""
         super().__init__(parent)
         self._desk = desk
-        self.name = _line()
+        self.name = words_label()
         self.save = QPushButton(tr("Save palette"))
         self.save.clicked.connect(lambda _checked=False: desk.save_palette())
-        self.copies = _line()
+        self.copies = words_label()
         self.show_copies = QPushButton(tr("Show…"))
         self.show_copies.setAccessibleName(tr("Show what differs from the palette"))
         self.show_copies.clicked.connect(lambda _checked=False: desk.refresh_copies())
@@ -55,10 +55,3 @@ class KeepingStrip(QWidget):
         self.copies.setText(f"! {words}" if words else "")
         self.copies.setVisible(bool(words))
         self.show_copies.setVisible(bool(words))
-
-
-def _line() -> QLabel:
-    label = QLabel()
-    label.setTextFormat(Qt.TextFormat.PlainText)
-    label.setWordWrap(True)
-    return label

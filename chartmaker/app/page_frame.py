@@ -47,6 +47,18 @@ def titled(title: str, inside: QWidget) -> QWidget:
     return outside
 
 
+def words_label(text: str = "", *, is_strong: bool = False) -> QLabel:
+    """Give a label of words that wrap and are never taken for markup."""
+    label = QLabel(text)
+    label.setTextFormat(Qt.TextFormat.PlainText)
+    label.setWordWrap(True)
+    if is_strong:
+        font = label.font()
+        font.setBold(True)
+        label.setFont(font)
+    return label
+
+
 def rule() -> QFrame:
     """Give a thin line across."""
     line = QFrame()

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QSizePolicy, QVBoxLay
 from chartmaker.app.blank import blank_design
 from chartmaker.app.findings_strip import sentence
 from chartmaker.app.open_design import OpenDesign
+from chartmaker.app.page_frame import words_label
 from chartmaker.app.side_view import SideView
 from chartmaker.app.told import told
 from chartmaker.app.words import tr
@@ -122,8 +123,6 @@ def _lines(appraisal: Appraisal) -> Iterator[str]:
 
 
 def _text() -> QLabel:
-    label = QLabel()
-    label.setTextFormat(Qt.TextFormat.PlainText)
-    label.setWordWrap(True)
+    label = words_label()
     label.setAlignment(Qt.AlignmentFlag.AlignTop)
     return label

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from chartmaker.app.page_frame import words_label
 from chartmaker.app.told import told
 from chartmaker.app.words import tr
 from chartmaker.model.bounds import OutOfRange
@@ -240,9 +241,7 @@ def link_id(name: QLineEdit, thing_id: QLineEdit, taken: Iterable[str]) -> None:
 
 
 def _trouble_label() -> QLabel:
-    label = QLabel()
-    label.setTextFormat(Qt.TextFormat.PlainText)
-    label.setWordWrap(True)
+    label = words_label()
     label.hide()
     return label
 

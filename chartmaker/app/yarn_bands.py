@@ -33,8 +33,9 @@ class BandsTable(ReadingTable):
 
     def show_letter(self, letter: str) -> None:
         """Show one letter's yarn; that of all where none is named."""
-        self._letter = letter
-        self.refresh()
+        if letter != self._letter:
+            self._letter = letter
+            self.refresh()
 
     def refresh(self) -> None:
         """Follow the appraisal, the units and the letter."""

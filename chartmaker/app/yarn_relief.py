@@ -6,8 +6,9 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication, Qt
-from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
+from chartmaker.app.page_frame import words_label
 from chartmaker.app.side_thread import SideThread
 from chartmaker.app.words import number, tr
 
@@ -55,7 +56,7 @@ class ReliefPane(QScrollArea):
         if not any(entry.requirement.short_g > 0 for entry in appraisal.letters):
             self._take((appraisal, ()))
             return
-        self._lay([_text(tr("Looking for rounds that another lot could take…"))])
+        self._lay([words_label(tr("Looking for rounds that another lot could take…"))])
         self._thread.start(partial(_work_out, appraisal))
 
     def _take(self, found: tuple[Appraisal, tuple[Relief, ...]]) -> None:
@@ -70,12 +71,12 @@ class ReliefPane(QScrollArea):
         parts: list[QWidget] = []
         short = [entry for entry in appraisal.letters if entry.requirement.short_g > 0]
         if not short:
-            parts.append(_text(tr("Nothing is short.")))
+            parts.append(words_label(tr("Nothing is short.")))
         for entry in short:
             weight = self.units.units.weight
             name = entry.lot.name if entry.lot else tr("no lot yet")
             parts.append(
-                _text(
+                words_label(
                     tr("{0} ({1}) is {2} short.").format(entry.letter, name, weight.told(entry.requirement.short_g)),
                     is_strong=True,
                 )
@@ -83,7 +84,7 @@ class ReliefPane(QScrollArea):
             own = [one for one in self._found if one.letter == entry.letter]
             parts += [self._card(one) for one in own]
             if not own:
-                parts.append(_text(_why_none(entry)))
+                parts.append(words_label(_why_none(entry)))
         self._lay(parts)
 
     def _card(self, relief: Relief) -> QWidget:
@@ -91,7 +92,7 @@ class ReliefPane(QScrollArea):
         card.setFrameShape(QFrame.Shape.StyledPanel)
         layout = QVBoxLayout(card)
         layout.setContentsMargins(10, 8, 10, 8)
-        layout.addWidget(_text(self._words(relief)))
+        layout.addWidget(words_label(self._words(relief)))
         button = QPushButton(tr("Try it"))
         button.setToolTip(tr("Work these rounds in that lot; it can be undone"))
         rounds = tr("rounds {0} to {1}").format(relief.first + 1, relief.last + 1)
@@ -154,13 +155,3 @@ def _work_out(appraisal: Appraisal) -> tuple[Appraisal, tuple[Relief, ...]]:
     from chartmaker.checks.relief import reliefs
 
     return appraisal, reliefs(appraisal)
-
-
-def _text(text: str, *, is_strong: bool = False) -> QLabel:
-    label = QLabel(text)
-    label.setWordWrap(True)
-    label.setTextFormat(Qt.TextFormat.PlainText)
-    font = label.font()
-    font.setBold(is_strong)
-    label.setFont(font)
-    return label

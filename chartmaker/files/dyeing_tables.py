@@ -89,10 +89,7 @@ def stock_data(palette: Palette) -> Plain:
     habits = palette.dyeing
     return {
         "dyeing": {} if habits == DyeingHabits() else {name: float(getattr(habits, name)) for name in _HABITS},
-        "pots": [
-            _given({"name": each.name, "litres": float(each.litres), "kept_for": each.kept_for or None})
-            for each in palette.pots
-        ],
+        "pots": [_pot_data(each) for each in palette.pots],
         "dyestuffs": [_dyestuff_data(each) for each in palette.dyestuffs],
         "undyed": [{"yarn": each.yarn, "on_hand_g": float(each.on_hand_g)} for each in palette.undyed],
     }

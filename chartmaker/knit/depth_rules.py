@@ -10,7 +10,7 @@ deeper.
 from dataclasses import dataclass
 
 from chartmaker.model.hat import Hat
-from chartmaker.model.units import Measured
+from chartmaker.model.units import Measured, Units
 
 OVER_A_THIRD_CM = 2.0
 """What one of the two rules for a cap adds to a third of the girth."""
@@ -60,30 +60,25 @@ def wanted_depth(hat: Hat, plate: Plate | None = None) -> WantedDepth:
         return WantedDepth(lowest_cm=own, wanted_cm=own, highest_cm=own, rule="the depth that the design sets")
     if hat.shape == "tam" and plate is not None:
         return tam_depth(hat.head_cm, plate)
-    if hat.shape == "stocking":
-        low, high = cap_depths(hat.head_cm)
-        return WantedDepth(
-            lowest_cm=low,
-            wanted_cm=(low + high) / 2,
-            highest_cm=None,
-            rule=Measured(
-                lambda units: (
-                    f"at least a cap's depth, girth / 3 + {units.length.brief(OVER_A_THIRD_CM)} or 0.4 × girth "
-                    "(craft pages, which differ)"
-                )
-            ),
-        )
     low, high = cap_depths(hat.head_cm)
+    is_long = hat.shape == "stocking"
     return WantedDepth(
         lowest_cm=low,
         wanted_cm=(low + high) / 2,
-        highest_cm=high,
-        rule=Measured(
-            lambda units: (
-                f"between girth / 3 + {units.length.brief(OVER_A_THIRD_CM)} and 0.4 × girth (craft pages, which differ)"
-            )
-        ),
+        highest_cm=None if is_long else high,
+        rule=Measured(_stocking_rule if is_long else _cap_rule),
     )
+
+
+def _stocking_rule(units: Units) -> str:
+    return (
+        f"at least a cap's depth, girth / 3 + {units.length.brief(OVER_A_THIRD_CM)} or 0.4 × girth "
+        "(craft pages, which differ)"
+    )
+
+
+def _cap_rule(units: Units) -> str:
+    return f"between girth / 3 + {units.length.brief(OVER_A_THIRD_CM)} and 0.4 × girth (craft pages, which differ)"
 
 
 def cap_depths(head_cm: float) -> tuple[float, float]:

@@ -76,7 +76,6 @@ class FabricTiles:
         self.wide_levels = int(math.log2(tiles.shape[2])) + 1
         self.tall_levels = int(math.log2(tiles.shape[1])) + 1
         self.relief = relief
-        self._kinds = len(kinds)
         levels = [_halved(tiles, up, across) for up in range(self.tall_levels) for across in range(self.wide_levels)]
         sizes = [level.shape[0] * level.shape[1] * level.shape[2] for level in levels]
         self._starts = np.concatenate([[0], np.cumsum(sizes)[:-1]]).astype(np.int32)
